@@ -1,0 +1,2 @@
+/** A device under test and everything on it that the bench may have to reach. */
+package leadwright.catalog.device;

@@ -1,0 +1,2 @@
+/** A department's own choices and bench times. */
+package leadwright.catalog.house;
