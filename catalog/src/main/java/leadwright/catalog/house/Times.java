@@ -48,9 +48,9 @@ public record Times(Map<String, JoinPart> contacts, Map<String, Quantity> action
                         Map.entry("pinch", jp(5, 3)),
                         Map.entry("lab-4mm", jp(5, 3)),
                         Map.entry("foil", jp(60, 15)),
-                        // The bath's 180 s are for fitting it and wiping afterwards; the split is ours.
-                        Map.entry("bath", jp(150, 30)),
-                        Map.entry("fluid", jp(150, 150))),
+                        // One figure covers fitting and taking off, wiping included: it is paid at the fitting.
+                        Map.entry("bath", jp(180, 0)),
+                        Map.entry("fluid", jp(150, 0))),
                 Map.ofEntries(
                         Map.entry("clip", Quantity.seconds(10)),
                         Map.entry("unwind", Quantity.seconds(90)),

@@ -1,0 +1,73 @@
+package leadwright.planner.plan;
+
+import java.util.Optional;
+
+/**
+ * A step of the plan.
+ *
+ * @param number from 1, consecutive
+ * @param does what kind of act it is
+ * @param text what to do, for a person
+ * @param reading id of the reading it takes; every reading is taken by exactly one step
+ * @param state state of the mains during the step; for switch and start, the state they lead to
+ * @param hookup hookup that stands, or is being built, during the step
+ * @param joint for steps that join or part
+ * @param seconds bench time
+ * @param account which part of the time split the seconds belong to; writing is accounted apart, see {@link #writing}
+ * @param writing seconds of {@code seconds} that are for writing a value
+ */
+public record Step(
+        int number,
+        Act does,
+        String text,
+        Optional<String> reading,
+        MainsState state,
+        Optional<String> hookup,
+        Optional<Joint> joint,
+        int seconds,
+        Account account,
+        int writing,
+        Optional<String> caution,
+        Optional<String> onFail,
+        String because) {
+
+    /** Kinds of act. */
+    public enum Act {
+        LOOK,
+        MAKE_SAFE,
+        JOIN,
+        PART,
+        CLIP,
+        NULL,
+        START,
+        SHUT_DOWN,
+        WAIT,
+        SWITCH,
+        TIE,
+        TOUCH,
+        READ,
+        RESTORE;
+
+        public String word() {
+            return leadwright.catalog.device.Words.of(this);
+        }
+    }
+
+    /** Parts of the time split. */
+    public enum Account {
+        PREPARE,
+        START_UP,
+        SHUT_DOWN,
+        REPLUG,
+        EARTH_LEAD,
+        NULL,
+        PROBE,
+        SWITCH,
+        READ,
+        WRITE;
+
+        public String word() {
+            return leadwright.catalog.device.Words.of(this);
+        }
+    }
+}
