@@ -3,6 +3,7 @@ package leadwright.catalog.table;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -156,7 +157,7 @@ public final class Conductors {
 
     /** The standard's printed factors, by temperature in °C: reading times factor is the value at 20 °C. */
     public SortedMap<BigDecimal, BigDecimal> factorsTo20() {
-        return java.util.Collections.unmodifiableSortedMap(factorsTo20);
+        return Collections.unmodifiableSortedMap(factorsTo20);
     }
 
     /**
@@ -166,12 +167,11 @@ public final class Conductors {
      * @param to °C
      */
     public double warming(double from, double to) {
-        double zero = constant("inferred-zero").doubleValue();
-        return (zero + to) / (zero + from);
+        return Wire.warming(1 / constant("inferred-zero").doubleValue(), 0, from, to);
     }
 
     /** IEC 60228's factor that brings a reading at this temperature (°C) to 20 °C, 1 / (1 + 0.004 (t − 20)). */
     public double factorTo20(double celsius) {
-        return 1 / (1 + constant("coefficient-60228").doubleValue() * (celsius - 20));
+        return Wire.warming(constant("coefficient-60228").doubleValue(), 20, celsius, 20);
     }
 }

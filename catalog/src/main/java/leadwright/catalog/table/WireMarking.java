@@ -1,5 +1,6 @@
 package leadwright.catalog.table;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,7 +18,7 @@ public record WireMarking(String label, Optional<String> colour, Optional<String
 
     /** For people: {@code white/red}, {@code white/red or red}, or nothing where no colour is known. */
     public String colours() {
-        List<String> all = new java.util.ArrayList<>();
+        List<String> all = new ArrayList<>();
         colour.ifPresent(main -> all.add(second.map(other -> main + "/" + other).orElse(main)));
         all.addAll(solid);
         return String.join(" or ", all);
