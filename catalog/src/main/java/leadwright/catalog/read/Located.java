@@ -1,0 +1,4 @@
+package leadwright.catalog.read;
+
+/** A value with the place where it is written, for checks across a file. */
+public record Located<T>(T value, Place at) {}
