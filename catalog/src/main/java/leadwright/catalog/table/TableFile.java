@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.snakeyaml.engine.v2.api.Load;
-import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.schema.FailsafeSchema;
+import java.util.function.Supplier;
+import leadwright.catalog.text.Document;
+import leadwright.catalog.text.Fields;
+import leadwright.catalog.text.Located;
+import leadwright.catalog.text.Node;
 
 /**
  * One of the catalog's own data files, read with every scalar as text so that numbers keep their digits. A mistake in
@@ -35,18 +37,33 @@ final class TableFile {
             if (in == null) {
                 throw new IllegalStateException("the catalog has no " + name);
             }
-            LoadSettings settings = LoadSettings.builder()
-                    .setLabel(name)
-                    .setSchema(new FailsafeSchema())
-                    .build();
-            if (!(new Load(settings).loadFromInputStream(in) instanceof Map<?, ?> root)
-                    || !kind.equals(root.get("leadwright"))) {
-                throw new IllegalStateException(name + " is not " + kind);
-            }
-            return new TableFile(name, root);
+            return new TableFile(
+                    name,
+                    Document.read(name, in.readAllBytes(), kind, TableFile::root)
+                            .orThrow());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static Supplier<Map<String, Object>> root(Fields top) {
+        Map<String, Object> root = new LinkedHashMap<>();
+        for (Located<String> key : top.keys()) {
+            top.node(key.value()).ifPresent(node -> root.put(key.value(), plain(node)));
+        }
+        return () -> root;
+    }
+
+    private static Object plain(Node node) {
+        if (node instanceof Node.Sequence list) {
+            return list.items().stream().map(TableFile::plain).toList();
+        }
+        if (node instanceof Node.Mapping section) {
+            Map<String, Object> map = new LinkedHashMap<>();
+            section.entries().forEach(entry -> map.put(entry.key(), plain(entry.value())));
+            return map;
+        }
+        return ((Node.Scalar) node).text();
     }
 
     /** Rows of a list, in file order. */

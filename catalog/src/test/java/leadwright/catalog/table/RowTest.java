@@ -52,7 +52,7 @@ class RowTest {
     @Test
     void a_file_of_another_kind_is_refused() {
         assertThatThrownBy(() -> TableFile.load("mains.yaml", "connectors/1"))
-                .hasMessageContaining("mains.yaml is not connectors/1");
+                .hasMessageContaining("'mains/1' is no kind of file; write 'leadwright: connectors/1'");
         assertThatThrownBy(() -> TableFile.load("nothing.yaml", "connectors/1")).hasMessageContaining("nothing.yaml");
         assertThatThrownBy(() -> TableFile.load("mains.yaml", "mains/1").rows("plgus"))
                 .hasMessageContaining("plgus");

@@ -1,9 +1,7 @@
 /**
- * From YAML or JSON files to records, with every error located.
- *
- * <p>{@code DeviceReader}, {@code KitReader} and {@code HouseReader} are the doors for what people write. Any other file of
- * the same kind (tables, rule sets) is read with {@link leadwright.catalog.read.Document} and
- * {@link leadwright.catalog.read.Fields}:
+ * From the bytes of a YAML or JSON file to values, with every error located. What people write is read by
+ * {@code leadwright.catalog.read}; any other file of the same kind (tables, rule sets) with
+ * {@link leadwright.catalog.text.Document} and {@link leadwright.catalog.text.Fields}:
  *
  * <pre>{@code
  * Outcome<Connectors> outcome = Document.read("connectors.yaml", bytes, "connectors/1", top -> {
@@ -25,4 +23,4 @@
  * goes on and all problems of a file are found in one pass. Keys that no getter asked for are problems too. Checks across
  * a file note their own: {@code top.findings().problem(row.at("id"), "...")}.
  */
-package leadwright.catalog.read;
+package leadwright.catalog.text;

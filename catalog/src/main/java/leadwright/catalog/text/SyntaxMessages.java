@@ -1,4 +1,4 @@
-package leadwright.catalog.read;
+package leadwright.catalog.text;
 
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 

@@ -1,4 +1,4 @@
-package leadwright.catalog.read;
+package leadwright.catalog.text;
 
 /**
  * What is wrong at one place of a file, and what would be right.

@@ -1,4 +1,4 @@
-package leadwright.catalog.read;
+package leadwright.catalog.text;
 
 import java.util.ArrayList;
 import java.util.HashMap;

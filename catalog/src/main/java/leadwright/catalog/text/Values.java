@@ -1,4 +1,4 @@
-package leadwright.catalog.read;
+package leadwright.catalog.text;
 
 import java.math.BigDecimal;
 import java.time.DateTimeException;

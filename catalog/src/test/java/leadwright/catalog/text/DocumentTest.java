@@ -1,4 +1,4 @@
-package leadwright.catalog.read;
+package leadwright.catalog.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package leadwright.catalog.read;
+package leadwright.catalog.text;
 
 import java.util.Collection;
 import java.util.List;
@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Words in messages: how a value is shown, and which known word a misspelt one is nearest to. */
-final class Spelling {
+public final class Spelling {
 
     private static final int LONGEST_SHOWN = 60;
     private static final int LONGEST_LIST = 40;
@@ -14,7 +14,7 @@ final class Spelling {
     private Spelling() {}
 
     /** The value in quotes, shortened, with control and direction characters spelt out. */
-    static String show(String value) {
+    public static String show(String value) {
         StringBuilder shown = new StringBuilder("'");
         int characters = 0;
         for (int i = 0; i < value.length(); i += Character.charCount(value.codePointAt(i))) {
@@ -45,7 +45,7 @@ final class Spelling {
     }
 
     /** What to say after a word that is not known: the nearest one, or the list of those that are. */
-    static String instead(String word, Collection<String> known) {
+    public static String instead(String word, Collection<String> known) {
         Optional<String> nearest = nearest(word, known);
         if (nearest.isPresent()) {
             return "did you mean '" + nearest.get() + "'?";
@@ -60,7 +60,7 @@ final class Spelling {
     }
 
     /** The known word with the fewest edits; none when more than a third of the word (at least one letter) differs. */
-    static Optional<String> nearest(String word, Collection<String> known) {
+    public static Optional<String> nearest(String word, Collection<String> known) {
         String wanted = fold(word);
         Optional<String> best = Optional.empty();
         int fewest = Integer.MAX_VALUE;

@@ -1,4 +1,4 @@
-package leadwright.catalog.read;
+package leadwright.catalog.text;
 
 import java.util.List;
 import java.util.Optional;

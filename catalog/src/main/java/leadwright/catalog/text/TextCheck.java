@@ -1,4 +1,4 @@
-package leadwright.catalog.read;
+package leadwright.catalog.text;
 
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;

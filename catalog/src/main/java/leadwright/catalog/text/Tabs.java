@@ -1,4 +1,4 @@
-package leadwright.catalog.read;
+package leadwright.catalog.text;
 
 /** JSON may be indented with tabs, which YAML's scanner refuses; there each is as good as one space. */
 final class Tabs {

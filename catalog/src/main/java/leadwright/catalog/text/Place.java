@@ -1,4 +1,4 @@
-package leadwright.catalog.read;
+package leadwright.catalog.text;
 
 /** A place in a file; lines and columns (in characters, not bytes) count from 1. */
 public record Place(int line, int column) implements Comparable<Place> {
