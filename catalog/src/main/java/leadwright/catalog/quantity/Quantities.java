@@ -2,13 +2,14 @@ package leadwright.catalog.quantity;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** The border between written quantities such as {@code 1.5 mm2} and whole numbers of a base unit. */
 public final class Quantities {
 
+    private static final int LONGEST_SHOWN = 60;
     private static final Pattern WRITTEN = Pattern.compile("([+-]?\\d+(?:\\.\\d+)?)\\s*(\\S+)");
     private static final Pattern BARE = Pattern.compile("[+-]?\\d+(?:\\.\\d+)?");
 
@@ -22,36 +23,57 @@ public final class Quantities {
      *     the base unit or too large; the message says what would be right
      */
     public static Quantity parse(String text, Dimension expected) {
+        return parse(text, List.of(expected));
+    }
+
+    /**
+     * Reads a number whose unit tells which of several dimensions it has.
+     *
+     * @param expected at least one dimension; no unit belongs to two of them
+     * @throws QuantityException as {@link #parse(String, Dimension)}
+     */
+    public static Quantity parse(String text, List<Dimension> expected) {
         String trimmed = text.trim();
+        String customary = expected.get(0).customary();
         if (BARE.matcher(trimmed).matches()) {
-            throw new QuantityException(
-                    "'" + trimmed + "' has no unit; write for instance '" + trimmed + " " + expected.customary() + "'");
+            throw new QuantityException("'" + shown(trimmed) + "' has no unit; write for instance '" + shown(trimmed)
+                    + " " + customary + "'");
         }
         Matcher matcher = WRITTEN.matcher(trimmed);
         if (!matcher.matches()) {
             throw new QuantityException(
-                    "'" + trimmed + "' is not a number with its unit, such as '1 " + expected.customary() + "'");
+                    "'" + shown(trimmed) + "' is not a number with its unit, such as '1 " + customary + "'");
         }
         String symbol = ascii(matcher.group(2));
-        Optional<Dimension.Unit> unit = expected.units().stream()
-                .filter(candidate -> candidate.symbol().equals(symbol))
-                .findFirst();
-        if (unit.isEmpty()) {
-            throw new QuantityException("unit '" + matcher.group(2) + "' is not one for this value; use "
-                    + String.join(
-                            ", ",
-                            expected.units().stream()
-                                    .map(Dimension.Unit::symbol)
-                                    .toList()));
+        for (Dimension dimension : expected) {
+            for (Dimension.Unit unit : dimension.units()) {
+                if (unit.symbol().equals(symbol)) {
+                    return new Quantity(dimension, exact(matcher.group(1), unit, trimmed));
+                }
+            }
         }
-        return new Quantity(expected, exact(new BigDecimal(matcher.group(1)), unit.get(), trimmed));
+        throw new QuantityException("unit '" + shown(matcher.group(2)) + "' is not one for this value; use "
+                + expected.stream()
+                        .flatMap(dimension -> dimension.units().stream())
+                        .map(Dimension.Unit::symbol)
+                        .collect(Collectors.joining(", ")));
     }
 
-    private static long exact(BigDecimal number, Dimension.Unit unit, String text) {
+    /** Short enough for a message, and without characters that a terminal obeys. */
+    private static String shown(String text) {
+        String plain = text.replaceAll("\\p{C}", "?");
+        return plain.codePointCount(0, plain.length()) <= LONGEST_SHOWN
+                ? plain
+                : plain.substring(0, plain.offsetByCodePoints(0, LONGEST_SHOWN)) + "…";
+    }
+
+    private static long exact(String number, Dimension.Unit unit, String text) {
         try {
-            return number.multiply(BigDecimal.valueOf(unit.baseUnits())).longValueExact();
+            return new BigDecimal(number)
+                    .multiply(BigDecimal.valueOf(unit.baseUnits()))
+                    .longValueExact();
         } catch (ArithmeticException e) {
-            throw new QuantityException("'" + text + "' is too large or finer than this program counts");
+            throw new QuantityException("'" + shown(text) + "' is too large or finer than this program counts");
         }
     }
 

@@ -75,6 +75,14 @@ public final class Fields {
         return mapping.entry(key).map(Node.Entry::value);
     }
 
+    /** What was read, or the default; where the key is absent, documents state the default. */
+    public <T> T assumed(String key, Optional<T> read, T otherwise, String statement) {
+        if (!has(key)) {
+            findings.assume(path(key) + ": not stated, " + statement);
+        }
+        return read.orElse(otherwise);
+    }
+
     private void missing(String key, String due) {
         findings.problem(at(), "key '" + key + "' is missing; " + due + " is due");
     }
@@ -118,10 +126,14 @@ public final class Fields {
         return optionalOneOf(key, words.keySet()).map(words::get);
     }
 
-    public <E> E word(String key, E[] all, Function<? super E, String> spelling) {
+    /** A word that is due, empty where it is missing or wrong, for readers whose further checks hang on it. */
+    public <E> Optional<E> neededWord(String key, E[] all, Function<? super E, String> spelling) {
         Map<String, E> words = words(all, spelling);
-        String word = oneOf(key, words.keySet());
-        return words.getOrDefault(word, all[0]);
+        return Optional.ofNullable(words.get(oneOf(key, words.keySet())));
+    }
+
+    public <E> E word(String key, E[] all, Function<? super E, String> spelling) {
+        return neededWord(key, all, spelling).orElse(all[0]);
     }
 
     private static <E> Map<String, E> words(E[] all, Function<? super E, String> spelling) {
@@ -144,7 +156,12 @@ public final class Fields {
 
     /** An amount of zero or more. */
     public Optional<Quantity> optionalQuantity(String key, Dimension dimension) {
-        return node(key).flatMap(node -> values.quantity(key, node, dimension));
+        return optionalQuantity(key, List.of(dimension));
+    }
+
+    /** An amount of zero or more whose unit tells its dimension. */
+    public Optional<Quantity> optionalQuantity(String key, List<Dimension> dimensions) {
+        return node(key).flatMap(node -> values.quantity(key, node, dimensions));
     }
 
     /** An amount of zero or more. */
@@ -155,7 +172,11 @@ public final class Fields {
 
     /** An amount above zero. */
     public Optional<Quantity> optionalPositive(String key, Dimension dimension) {
-        Optional<Quantity> quantity = optionalQuantity(key, dimension);
+        return optionalPositive(key, List.of(dimension));
+    }
+
+    private Optional<Quantity> optionalPositive(String key, List<Dimension> dimensions) {
+        Optional<Quantity> quantity = optionalQuantity(key, dimensions);
         if (quantity.isPresent() && quantity.get().amount() == 0) {
             findings.problem(at(key), "'" + key + "' is zero; an amount above zero is due");
         }
@@ -164,14 +185,24 @@ public final class Fields {
 
     /** An amount above zero. */
     public Quantity positive(String key, Dimension dimension) {
-        String due = "a quantity such as '1 " + dimension.customary() + "'";
-        return required(key, due, optionalPositive(key, dimension), Quantity.of(dimension, 0));
+        return positive(key, List.of(dimension));
+    }
+
+    /** An amount above zero whose unit tells its dimension. */
+    public Quantity positive(String key, List<Dimension> dimensions) {
+        String due = "a quantity such as '1 " + dimensions.get(0).customary() + "'";
+        return required(key, due, optionalPositive(key, dimensions), Quantity.of(dimensions.get(0), 0));
+    }
+
+    /** One amount above zero or a range of two, such as {@code 100-240 V}. */
+    public Optional<Range> optionalRange(String key, Dimension dimension) {
+        return node(key).flatMap(node -> values.range(key, node, dimension));
     }
 
     /** Amounts of zero or more; absent means none. */
     public List<Quantity> quantities(String key, Dimension dimension) {
         return items(key).stream()
-                .flatMap(node -> values.quantity(key, node, dimension).stream())
+                .flatMap(node -> values.quantity(key, node, List.of(dimension)).stream())
                 .toList();
     }
 
@@ -229,6 +260,13 @@ public final class Fields {
         return locatedTexts(key).stream().map(Located::value).toList();
     }
 
+    /** Words of a list, in its order, repeated ones too; absent means none. */
+    public List<String> oneOfs(String key, Collection<String> words) {
+        return items(key).stream()
+                .flatMap(item -> values.oneOf(key, item, words).stream())
+                .toList();
+    }
+
     /** Words of a list, each at most once; absent means none. */
     public <E> List<E> wordList(String key, E[] all, Function<? super E, String> spelling) {
         Map<String, E> words = words(all, spelling);
@@ -247,12 +285,21 @@ public final class Fields {
         List<Fields> rows = new ArrayList<>();
         for (Node item : items(key)) {
             if (item instanceof Node.Mapping section) {
-                rows.add(inner(section, path(key) + " " + (rows.size() + 1)));
+                rows.add(inner(section, path(key) + " " + nameOf(section, rows.size() + 1)));
             } else {
                 findings.problem(item.at(), "'" + key + "' lists " + item.kind() + "; a section with keys is due");
             }
         }
         return rows;
+    }
+
+    private static String nameOf(Node.Mapping row, int number) {
+        return row.entry("id")
+                        .filter(id -> id.value() instanceof Node.Scalar scalar
+                                && !scalar.text().isBlank())
+                        .isPresent()
+                ? ((Node.Scalar) row.entry("id").orElseThrow().value()).text()
+                : String.valueOf(number);
     }
 
     public Optional<Fields> optionalSection(String key) {

@@ -9,7 +9,7 @@ import java.util.Optional;
 public final class Spelling {
 
     private static final int LONGEST_SHOWN = 60;
-    private static final int LONGEST_LIST = 40;
+    private static final int LONGEST_LIST = 24;
 
     private Spelling() {}
 

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leadwright.catalog.quantity.Dimension;
 import leadwright.catalog.quantity.Quantities;
@@ -20,6 +21,9 @@ final class Values {
     private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,18}");
     private static final Pattern DECIMAL =
             Pattern.compile("[+-]?(\\d{1,30}(\\.\\d{0,30})?|\\.\\d{1,30})([eE][+-]?\\d{1,2})?");
+
+    private static final Pattern RANGE =
+            Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*[-/\u2013]\\s*(\\d+(?:\\.\\d+)?)\\s*(\\S+)");
 
     private final Findings findings;
 
@@ -94,13 +98,14 @@ final class Values {
     }
 
     /** An amount of zero or more. */
-    Optional<Quantity> quantity(String key, Node node, Dimension dimension) {
-        Optional<Node.Scalar> scalar = scalar(key, node, "a quantity such as '1 " + dimension.customary() + "'");
+    Optional<Quantity> quantity(String key, Node node, List<Dimension> dimensions) {
+        String such = dimensions.get(0).customary();
+        Optional<Node.Scalar> scalar = scalar(key, node, "a quantity such as '1 " + such + "'");
         if (scalar.isEmpty()) {
             return Optional.empty();
         }
         try {
-            Quantity quantity = Quantities.parse(scalar.get().text(), dimension);
+            Quantity quantity = Quantities.parse(scalar.get().text(), dimensions);
             return quantity.amount() < 0
                     ? wrong(
                             node,
@@ -109,6 +114,32 @@ final class Values {
         } catch (QuantityException e) {
             return wrong(node, "'" + key + "': " + e.getMessage());
         }
+    }
+
+    /** One amount above zero, or a range such as {@code 100-240 V}: lowest and highest. */
+    Optional<Range> range(String key, Node node, Dimension dimension) {
+        Matcher matcher =
+                node instanceof Node.Scalar scalar ? RANGE.matcher(scalar.text().trim()) : RANGE.matcher("");
+        if (!matcher.matches()) {
+            return quantity(key, node, List.of(dimension)).flatMap(one -> range(key, node, one, one));
+        }
+        Node.Type text = Node.Type.TEXT;
+        Optional<Quantity> lowest = quantity(
+                key, new Node.Scalar(node.at(), matcher.group(1) + " " + matcher.group(3), text), List.of(dimension));
+        Optional<Quantity> highest = quantity(
+                key, new Node.Scalar(node.at(), matcher.group(2) + " " + matcher.group(3), text), List.of(dimension));
+        return lowest.isPresent() && highest.isPresent()
+                ? range(key, node, lowest.get(), highest.get())
+                : Optional.empty();
+    }
+
+    private Optional<Range> range(String key, Node node, Quantity lowest, Quantity highest) {
+        if (lowest.amount() == 0) {
+            return wrong(node, "'" + key + "' is zero; an amount above zero is due");
+        }
+        return lowest.atMost(highest)
+                ? Optional.of(new Range(lowest, highest))
+                : wrong(node, "'" + key + "': the range runs downwards; write the lower value first");
     }
 
     /** A whole number between two bounds, both included. */
