@@ -11,6 +11,7 @@ public final class Quantities {
 
     private static final int LONGEST_SHOWN = 60;
     private static final Pattern WRITTEN = Pattern.compile("([+-]?\\d+(?:\\.\\d+)?)\\s*(\\S+)");
+    private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d");
     private static final Pattern BARE = Pattern.compile("[+-]?\\d+(?:\\.\\d+)?");
 
     private Quantities() {}
@@ -38,6 +39,9 @@ public final class Quantities {
         if (BARE.matcher(trimmed).matches()) {
             throw new QuantityException("'" + shown(trimmed) + "' has no unit; write for instance '" + shown(trimmed)
                     + " " + customary + "'");
+        }
+        if (COMMA.matcher(trimmed).lookingAt()) {
+            throw new QuantityException("'" + shown(trimmed) + "' has a comma; decimals are written with a point");
         }
         Matcher matcher = WRITTEN.matcher(trimmed);
         if (!matcher.matches()) {
