@@ -66,6 +66,14 @@ final class TableFile {
         return ((Node.Scalar) node).text();
     }
 
+    /** A section that is one row. */
+    Row row(String section) {
+        if (!(root.get(section) instanceof Map<?, ?> map)) {
+            throw new IllegalStateException(name + " has no section '" + section + "'");
+        }
+        return new Row(name + ", " + section, map);
+    }
+
     /** Rows of a list, in file order. */
     List<Row> rows(String list) {
         return rows(list, root.get(list));

@@ -1,0 +1,14 @@
+package leadwright.catalog.rules;
+
+import java.util.Optional;
+import leadwright.catalog.kit.Method;
+import leadwright.catalog.quantity.Quantity;
+
+/**
+ * When a leakage method cannot be used.
+ *
+ * @param notForLimitsTo limits of this size or below are too small for it
+ * @param notWithElectronicSwitch whether it needs a mains switch that stays closed while the device is unplugged
+ */
+public record MethodRow(
+        Method method, Optional<Quantity> notForLimitsTo, boolean notWithElectronicSwitch, Basis basis) {}
