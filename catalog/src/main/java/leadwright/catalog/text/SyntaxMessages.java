@@ -1,5 +1,7 @@
 package leadwright.catalog.text;
 
+import java.util.Optional;
+import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 
 /** Syntax errors in the words of the person who writes the file. */
@@ -15,7 +17,7 @@ final class SyntaxMessages {
         if (problem.contains("TAB") || characterAt(text, at) == '\t') {
             return "a tab stands here; indent with spaces";
         }
-        return "this cannot be read as YAML or JSON: " + plainText(problem) + hint(problem);
+        return "this cannot be read as YAML or JSON: " + plainText(problem) + hint(problem) + opened(error);
     }
 
     static String plain(RuntimeException error) {
@@ -39,6 +41,20 @@ final class SyntaxMessages {
             return "; put text that begins so in quotes";
         }
         return "";
+    }
+
+    /** Where the bracket or quote begins that is not closed; the problem itself may stand far below. */
+    private static String opened(MarkedYamlEngineException error) {
+        String context = error.getContext();
+        Optional<Mark> mark = error.getContextMark();
+        if (context == null || mark.isEmpty()) {
+            return "";
+        }
+        String where = " opened in line " + (mark.get().getLine() + 1);
+        if (context.contains("flow")) {
+            return "; the bracket" + where;
+        }
+        return context.contains("quoted scalar") ? "; the quote" + where : "";
     }
 
     /** One line without control characters. */

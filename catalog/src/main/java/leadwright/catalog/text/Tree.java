@@ -100,10 +100,6 @@ final class Tree {
 
     private Node node(Event event, int depth) {
         Place at = place(event);
-        if (depth > DEEPEST) {
-            findings.problem(at, "nested more than " + DEEPEST + " deep; no file of this program needs that");
-            throw new Stopped();
-        }
         if (event instanceof AliasEvent alias) {
             findings.problem(at, "the alias *" + alias.getAlias() + " is not read; write the value out");
             return new Node.Scalar(at, "", Node.Type.NOTHING);
@@ -115,6 +111,10 @@ final class Tree {
             return scalar(scalar, at);
         }
         if (event instanceof CollectionStartEvent collection) {
+            if (depth > DEEPEST) {
+                findings.problem(at, "nested more than " + DEEPEST + " deep; no file of this program needs that");
+                throw new Stopped();
+            }
             collection.getTag().ifPresent(tag -> refuseTag(tag, at));
             return event instanceof MappingStartEvent ? mapping(at, depth) : sequence(at, depth);
         }
