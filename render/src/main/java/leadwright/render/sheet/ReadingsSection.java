@@ -1,0 +1,222 @@
+package leadwright.render.sheet;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import leadwright.catalog.kit.Accuracy;
+import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.Obligation;
+import leadwright.planner.plan.Reading;
+import leadwright.planner.plan.Step;
+
+/**
+ * The readings in step order. Each group of rows that share a state is a table whose head is the state, so that a page
+ * break repeats it.
+ */
+final class ReadingsSection {
+
+    private final Sheet sheet;
+    private final Xhtml page;
+    private final List<String> drawn;
+    private final Set<String> listed = new HashSet<>();
+
+    /** @param drawn ids of the hookups that have a drawing, in its order; empty where the sheet goes without drawings */
+    ReadingsSection(Sheet sheet, List<String> drawn) {
+        this.sheet = sheet;
+        this.page = sheet.page();
+        this.drawn = List.copyOf(drawn);
+    }
+
+    void write() {
+        for (Course.Stretch stretch : sheet.course().stretches()) {
+            stretch.hookup().flatMap(sheet.plan()::hookup).ifPresent(hookup -> wiring(hookup, stretch));
+            stretch.groups().forEach(group -> group(group, stretch.hookup().flatMap(sheet.plan()::hookup)));
+        }
+    }
+
+    private void wiring(Hookup hookup, Course.Stretch stretch) {
+        boolean again = !listed.add(hookup.id());
+        boolean first = listed.size() == 1 && !again;
+        if (!first) {
+            page.in("div", "change", () -> {
+                page.in(
+                        "p",
+                        "changing",
+                        () -> page.tick()
+                                .bold(sheet.say(
+                                        "Outlet off. Change the wiring to hookup " + hookup.id() + drawing(hookup))));
+                change("Take off", stretch.parted());
+                change("Put on", stretch.joined());
+            });
+        }
+        if (!again) {
+            WiringSection.write(sheet, hookup, drawing(hookup));
+        }
+    }
+
+    private String drawing(Hookup hookup) {
+        int at = drawn.indexOf(hookup.id());
+        return at < 0 ? "" : ", drawing " + (at + 1);
+    }
+
+    private void change(String words, List<Step> joints) {
+        if (joints.isEmpty()) {
+            return;
+        }
+        List<String> ends = new ArrayList<>();
+        for (Step step : joints) {
+            step.joint().ifPresent(joint -> ends.add(end(joint.from()) + "–" + end(joint.to())));
+        }
+        page.in(
+                "p",
+                "",
+                () -> page.tick()
+                        .text(words + " " + joints.size() + (ends.isEmpty() ? "" : ": " + String.join(", ", ends))
+                                + "."));
+    }
+
+    private String end(String joined) {
+        String name = joined.replace("#branch-", " branch ")
+                .replace("#", " ")
+                .replace('/', ' ')
+                .replace("jack-", "jack ");
+        return sheet.plan().device().connections().stream()
+                        .anyMatch(each -> each.name().equals(joined))
+                ? sheet.names().subject(List.of(joined))
+                : name;
+    }
+
+    private void group(Course.Group group, Optional<Hookup> hookup) {
+        String caution = RowWords.caution(group.state());
+        if (group.isOnlyActs() && caution.isEmpty()) {
+            page.in("table", "rows", () -> page.in("tbody", "", () -> onlyActs(group)));
+            return;
+        }
+        page.in("table", "rows", () -> {
+            page.in("thead", "", () -> {
+                page.in("tr", "bar", () -> bar(group));
+                if (!caution.isEmpty()) {
+                    page.in(
+                            "tr",
+                            "caution",
+                            () -> page.with("th", "", new String[] {"colspan", "7"}, () -> {
+                                page.text(sheet.say(caution));
+                            }));
+                }
+            });
+            page.in("tbody", "", () -> group.lines().forEach(line -> line(line, hookup)));
+        });
+    }
+
+    private void bar(Course.Group group) {
+        page.leaf("th", "no", "");
+        page.in("th", "what", () -> page.tick().text(state(group)));
+        page.leaf("th", "limit", "Limit");
+        page.leaf("th", "value", "Reading");
+        page.leaf("th", "value", "Corrected");
+        page.leaf("th", "okno", "ok  no");
+        page.leaf("th", "then", "If no");
+    }
+
+    private String state(Course.Group group) {
+        String words = sheet.words().state(group.state(), group.mode());
+        return group.alternative() ? words + "; device's mains switch ON" : words;
+    }
+
+    /** A state in which nothing is read: its acts follow it on the same line. */
+    private void onlyActs(Course.Group group) {
+        page.in("tr", "bar", () -> {
+            page.leaf("th", "no", "");
+            page.with("th", "what", new String[] {"colspan", "6"}, () -> {
+                page.tick().text(state(group) + ": ");
+                for (Course.Line line : group.lines()) {
+                    page.in("span", "plain", () -> act(((Course.Act) line).step()));
+                }
+            });
+        });
+    }
+
+    private void line(Course.Line line, Optional<Hookup> hookup) {
+        if (line instanceof Course.Value value) {
+            value(value.reading(), hookup);
+        } else if (line instanceof Course.Act act) {
+            page.in("tr", "", () -> {
+                page.leaf("td", "no act", "");
+                page.with("td", "act", new String[] {"colspan", "6"}, () -> act(act.step()));
+            });
+        } else if (line instanceof Course.Null nulled) {
+            nullRow(nulled);
+        } else {
+            background();
+        }
+    }
+
+    private void value(Reading reading, Optional<Hookup> hookup) {
+        Obligation what = reading.obligation();
+        page.in("tr", "", () -> {
+            page.leaf("td", "no", reading.id());
+            page.in("td", "what", () -> {
+                page.bold(sheet.words().what(what, hookup)).empty("br");
+                page.span("manner", sheet.words().manner(what));
+                what.note().ifPresent(note -> page.empty("br").span("manner", note));
+            });
+            page.in(
+                    "td",
+                    "limit",
+                    () -> what.limit()
+                            .ifPresentOrElse(
+                                    limit -> page.bold(Amounts.bound(limit))
+                                            .span("mark", " " + limit.mark().name()),
+                                    () -> page.text("none")));
+            page.leaf("td", "value write", Amounts.unit(what));
+            if (Amounts.correctable(what)) {
+                page.leaf("td", "value write", Amounts.unit(what));
+            } else {
+                page.leaf("td", "value", "–");
+            }
+            page.in("td", "okno", () -> page.tick().text(" ").tick());
+            page.leaf(
+                    "td",
+                    "then",
+                    String.valueOf(IfNo.of(what, sheet.mainsOnParts()).number()));
+        });
+    }
+
+    private void act(Step step) {
+        page.ticked(step.text());
+        step.caution().ifPresent(caution -> page.bold(caution + " "));
+        if (step.does() == Step.Act.MAKE_SAFE) {
+            page.field("initials", "w18", "").box("w18", "");
+        }
+    }
+
+    private void nullRow(Course.Null nulled) {
+        String floor = Optional.ofNullable(
+                        sheet.plan().kit().tester().accuracy().get("earth"))
+                .map(Accuracy::floor)
+                .map(Amounts::text)
+                .map(text -> " > " + text)
+                .orElse("");
+        String words = nulled.last() ? "moved" + floor + ": repeat" : "tips together; read twice";
+        free(words, "mΩ", nulled.last() ? "Null value, end" : "Null value");
+    }
+
+    private void background() {
+        free("source off, hands off: say it; never subtracted", "µA", "Background");
+    }
+
+    /** A row to write in without a limit. */
+    private void free(String words, String unit, String subject) {
+        page.in("tr", "", () -> {
+            page.leaf("td", "no", "");
+            page.in("td", "what", () -> page.bold(subject).empty("br").span("manner", sheet.say(words)));
+            page.leaf("td", "limit", "");
+            page.leaf("td", "value write", unit);
+            page.leaf("td", "value", "–");
+            page.in("td", "okno", () -> page.tick());
+            page.leaf("td", "then", "");
+        });
+    }
+}

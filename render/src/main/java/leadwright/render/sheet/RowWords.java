@@ -1,0 +1,155 @@
+package leadwright.render.sheet;
+
+import java.util.Collection;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import leadwright.catalog.kit.Component;
+import leadwright.catalog.kit.Method;
+import leadwright.catalog.rules.QuantityKind;
+import leadwright.planner.plan.Bundle;
+import leadwright.planner.plan.Demand;
+import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.MainsState;
+import leadwright.planner.plan.Obligation;
+
+/** The words of one row of the readings table, and of the state bars above the rows. */
+final class RowWords {
+
+    private final Names names;
+    private final Terms terms;
+
+    RowWords(Names names, Terms terms) {
+        this.names = names;
+        this.terms = terms;
+    }
+
+    /** What is measured on and at which jacks: the first line of a row. */
+    String what(Obligation reading, Optional<Hookup> hookup) {
+        String jacks = hookup.map(each -> jacks(reading.demand(), each)).orElse("");
+        return subject(reading) + (jacks.isEmpty() ? "" : ": " + jacks);
+    }
+
+    private String subject(Obligation reading) {
+        Demand demand = reading.demand();
+        if (reading.earthSubject().isPresent()) {
+            return earthSubject(reading);
+        }
+        if (!demand.isNothing()) {
+            boolean probed = demand.measured().contains("touch-probe");
+            return probed && reading.place().isPresent()
+                    ? names.place(reading.place().get())
+                    : names.subject(demand.measured());
+        }
+        return reading.place().map(names::place).orElseGet(() -> named(reading.of()));
+    }
+
+    private String named(Collection<String> of) {
+        return of.stream().map(names::place).collect(Collectors.joining(", "));
+    }
+
+    private String earthSubject(Obligation reading) {
+        String place = reading.place().map(names::place).orElseGet(() -> named(reading.of()));
+        return switch (reading.earthSubject().get()) {
+            case PLUG_TO_PART -> terms.say("Plug earth to ") + place;
+            case INLET_TO_PART -> terms.say("Inlet earth to ") + place;
+            case CORD -> terms.say("Cord alone, earth end to end");
+            case REFERENCE_TO_PART -> terms.say("Reference earth to ") + place;
+        };
+    }
+
+    /** The quantity with its qualifiers: the second line of a row. */
+    String manner(Obligation reading) {
+        StringBuilder line = new StringBuilder(terms.say(named(reading.quantity())));
+        reading.method().map(Method::word).ifPresent(method -> line.append(", ").append(method));
+        reading.component().ifPresent(component -> line.append(component == Component.AC ? ", a.c." : ", d.c."));
+        reading.sourcePolarity().ifPresent(source -> line.append(", source ").append(source.word()));
+        return line.toString();
+    }
+
+    /** Which jacks the reading selects: {@code jacks 1+2 against 3, 4 to earth}. */
+    String jacks(Demand demand, Hookup hookup) {
+        if (demand.isNothing()) {
+            return "";
+        }
+        StringBuilder words = new StringBuilder(jackNumbers(demand.measured(), hookup, "jack\u00a0"));
+        if (!demand.against().isEmpty()) {
+            words.append(" against ").append(jackNumbers(demand.against(), hookup, ""));
+        }
+        if (!demand.earthed().isEmpty()) {
+            words.append("; ")
+                    .append(jackNumbers(demand.earthed(), hookup, "jack\u00a0"))
+                    .append(terms.say(" to earth"));
+        }
+        return words.toString();
+    }
+
+    private static String jackNumbers(Collection<String> connections, Hookup hookup, String before) {
+        TreeSet<Integer> numbers = new TreeSet<>();
+        for (String each : connections) {
+            hookup.bundleOf(each).map(Bundle::jacks).ifPresent(numbers::addAll);
+        }
+        return before + numbers.stream().map(String::valueOf).collect(Collectors.joining("+"));
+    }
+
+    /** The quantity in the trade's words. */
+    static String named(QuantityKind quantity) {
+        return switch (quantity) {
+            case EARTH_RESISTANCE -> "Earth resistance";
+            case BONDING_RESISTANCE -> "Bonding resistance";
+            case BONDING_VOLTAGE -> "Voltage between bonded parts";
+            case INSULATION_RESISTANCE -> "Insulation resistance";
+            case SUPPLY_VOLTAGE -> "Voltage at the tester's outlet";
+            case SUPPLY_CURRENT -> "Supply current";
+            case EARTH_LEAKAGE -> "Earth leakage";
+            case FUNCTIONAL_EARTH_LEAKAGE -> "Functional earth leakage";
+            case TOUCH_CURRENT -> "Touch current";
+            case TOUCH_CURRENT_BETWEEN -> "Touch current between";
+            case EQUIPMENT_LEAKAGE -> "Equipment leakage";
+            case APPLIED_PART_LEAKAGE -> "Applied part leakage";
+            case PATIENT_LEAKAGE -> "Patient leakage";
+            case TOTAL_PATIENT_LEAKAGE -> "Total patient leakage";
+            case PATIENT_AUXILIARY -> "Patient auxiliary current";
+            case LEAD_TO_LEAD -> "Lead to lead";
+            case MAINS_ON_APPLIED_PART -> "Mains on applied part";
+            case TOTAL_MAINS_ON_APPLIED_PART -> "Total, mains on applied parts";
+            case MAINS_ON_UNEARTHED_METAL -> "Mains on unearthed metal";
+            case MAINS_ON_PORT -> "Mains on socket";
+            case TESTER_CHECK -> "Tester check, known resistor";
+            case PROOF -> "Proof";
+        };
+    }
+
+    /** A state as it stands on a bar: what a person sets, in words, with the operating mode where it matters. */
+    String state(MainsState state, Optional<String> mode) {
+        String words = terms.say(
+                switch (state) {
+                    case OFF -> off(mode);
+                    case NORMAL -> "NORMAL, no fault";
+                    case NORMAL_SUPPLY_OPEN -> "NORMAL, SUPPLY OPEN: STILL LIVE";
+                    case NORMAL_EARTH_OPEN -> "NORMAL, EARTH OPEN";
+                    case REVERSED -> "REVERSED, no fault";
+                    case REVERSED_SUPPLY_OPEN -> "REVERSED, SUPPLY OPEN: STILL LIVE";
+                    case REVERSED_EARTH_OPEN -> "REVERSED, EARTH OPEN";
+                    case INSTALLED_ON -> "INSTALLED AND ON";
+                    case ISOLATED -> "ISOLATED by a licensed person";
+                });
+        return words + mode.flatMap(names::mode).map(name -> ", " + name).orElse("");
+    }
+
+    private String off(Optional<String> mode) {
+        if (names.runsOnMains()) {
+            return "OUTLET OFF";
+        }
+        return mode.filter("off"::equals).isPresent() ? "DEVICE OFF" : "DEVICE ON, no mains";
+    }
+
+    /** What the hands must know in a state; empty where nothing out of the ordinary. */
+    static String caution(MainsState state) {
+        return switch (state.fault()) {
+            case SUPPLY_OPEN -> "One conductor is live. Nothing is plugged, opened or touched; insulated probe only.";
+            case EARTH_OPEN -> "The housing may be live. Insulated probe only, no other contact with metal.";
+            case NONE -> "";
+        };
+    }
+}

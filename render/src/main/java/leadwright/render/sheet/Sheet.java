@@ -1,0 +1,31 @@
+package leadwright.render.sheet;
+
+import java.util.Map;
+import leadwright.planner.Plan;
+import leadwright.planner.plan.Obligation;
+
+/** What the sections of one sheet share: the plan, the words, the writer. */
+record Sheet(Plan plan, Terms terms, Names names, RowWords words, Course course, Xhtml page) {
+
+    static Sheet of(Plan plan) {
+        Terms terms = new Terms(plan.house().words());
+        Map<String, String> labels = WireLabels.of(plan.device(), plan.house().labels());
+        Names names = new Names(plan.device(), terms, labels);
+        return new Sheet(plan, terms, names, new RowWords(names, terms), Course.of(plan), new Xhtml());
+    }
+
+    /** The plan's fingerprint as people compare it: its first eight digits. */
+    String shortFingerprint() {
+        String all = plan.fingerprint();
+        return all.length() <= 8 ? all : all.substring(0, 8);
+    }
+
+    /** Whether some reading puts mains on a part. */
+    boolean mainsOnParts() {
+        return plan.readings().stream().anyMatch(each -> each.obligation().phase() == Obligation.Phase.MAINS_ON_PART);
+    }
+
+    String say(String phrase) {
+        return terms.say(phrase);
+    }
+}

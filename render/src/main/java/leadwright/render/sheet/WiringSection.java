@@ -1,0 +1,185 @@
+package leadwright.render.sheet;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import leadwright.catalog.device.Connection;
+import leadwright.catalog.kit.ItemKind;
+import leadwright.catalog.kit.Jacks;
+import leadwright.planner.Plan;
+import leadwright.planner.plan.Bundle;
+import leadwright.planner.plan.Chain;
+import leadwright.planner.plan.EarthPath;
+import leadwright.planner.plan.Hookup;
+
+/** The countable list of one hookup: jack, what is in between, wire, a tick per end, and the total. */
+final class WiringSection {
+
+    private WiringSection() {}
+
+    /** Chains of one bundle, part and run of items: one row. */
+    private record Run(String bundle, String part, List<String> through) {}
+
+    static void write(Sheet sheet, Hookup hookup, String drawing) {
+        Xhtml page = sheet.page();
+        int wires = hookup.chains().size();
+        page.in("table", "wires", () -> {
+            page.in(
+                    "thead",
+                    "",
+                    () -> page.in("tr", "bar", () -> {
+                        page.with("th", "", new String[] {"colspan", "2"}, () -> {
+                            page.text("Hookup " + hookup.id() + drawing);
+                        });
+                        page.leaf("th", "", "Tick both ends." + empty(sheet, hookup));
+                        page.in("th", "count", () -> {
+                            if (wires > 0) {
+                                page.ticked(wires + " of " + wires);
+                            }
+                        });
+                    }));
+            page.in("tbody", "", () -> {
+                runs(sheet, hookup).forEach((run, chains) -> row(sheet, hookup, run, chains));
+                hookup.earth().forEach(path -> earth(sheet, path));
+                open(sheet, hookup);
+            });
+        });
+    }
+
+    private static Map<Run, List<Chain>> runs(Sheet sheet, Hookup hookup) {
+        List<String> order = sheet.names()
+                .inPanelOrder(hookup.chains().stream().map(Chain::connection).toList());
+        Map<Run, List<Chain>> runs = new LinkedHashMap<>();
+        // By jack, as a person fills the row of jacks; within a jack in panel order.
+        for (Bundle bundle : hookup.bundles().stream()
+                .sorted(java.util.Comparator.comparing(bundle -> bundle.jacks().get(0)))
+                .toList()) {
+            for (String connection : order) {
+                if (bundle.connections().contains(connection)) {
+                    Chain chain = hookup.chainOf(connection).orElseThrow();
+                    Run run = new Run(bundle.id(), sheet.names().group(connection), through(sheet.plan(), chain));
+                    runs.computeIfAbsent(run, each -> new ArrayList<>()).add(chain);
+                }
+            }
+        }
+        return runs;
+    }
+
+    /** Items from the tester to the device: a fan-out by its instance, all else by kind, for like ones are equal. */
+    private static List<String> through(Plan plan, Chain chain) {
+        List<String> names = new ArrayList<>();
+        for (String item : chain.items()) {
+            names.add(0, isFanOut(plan, item) ? item.replace('/', ' ') : kind(item));
+        }
+        return List.copyOf(names);
+    }
+
+    private static String kind(String instance) {
+        int slash = instance.lastIndexOf('/');
+        return slash < 0 ? instance : instance.substring(0, slash);
+    }
+
+    private static boolean isFanOut(Plan plan, String instance) {
+        return plan.kit()
+                .item(kind(instance))
+                .filter(item -> item.kind() == ItemKind.FAN_OUT)
+                .isPresent();
+    }
+
+    private static void row(Sheet sheet, Hookup hookup, Run run, List<Chain> chains) {
+        Xhtml page = sheet.page();
+        page.in("tr", "", () -> {
+            page.leaf("td", "jack", "jack\u00a0" + jacks(hookup, run, chains));
+            page.leaf("td", "through", run.through().isEmpty() ? "direct" : String.join(" → ", run.through()));
+            page.in("td", "", () -> {
+                page.text(run.part() + ": ");
+                for (Chain chain : chains) {
+                    page.in(
+                            "span",
+                            "wire",
+                            () -> page.bold(sheet.names().wire(chain.connection()))
+                                    .text("\u00a0")
+                                    .in("span", "tick", () -> page.text(""))
+                                    .in("span", "tick", () -> page.text("")));
+                    page.text(" ");
+                }
+            });
+            page.leaf("td", "count", String.valueOf(chains.size()));
+        });
+    }
+
+    private static String jacks(Hookup hookup, Run run, List<Chain> chains) {
+        Set<Integer> own = chains.stream().map(Chain::jack).collect(Collectors.toCollection(java.util.TreeSet::new));
+        List<String> links = hookup.bundles().stream()
+                .filter(bundle -> bundle.id().equals(run.bundle()))
+                .flatMap(bundle -> bundle.links().stream())
+                .toList();
+        String numbers = own.stream().map(String::valueOf).collect(Collectors.joining(", "));
+        if (links.isEmpty()) {
+            return numbers;
+        }
+        String all = hookup.bundles().stream()
+                .filter(bundle -> bundle.id().equals(run.bundle()))
+                .flatMap(bundle -> bundle.jacks().stream())
+                .map(String::valueOf)
+                .collect(Collectors.joining("+"));
+        return all + " (link " + String.join(", ", links).replace('/', ' ') + ")";
+    }
+
+    private static void earth(Sheet sheet, EarthPath path) {
+        Xhtml page = sheet.page();
+        page.in("tr", "", () -> {
+            page.leaf("td", "jack", path.socket().equals("earth-jack") ? sheet.say("earth") : "2nd");
+            page.leaf(
+                    "td",
+                    "through",
+                    path.items().stream().map(WiringSection::kind).collect(Collectors.joining(" → ")));
+            page.in(
+                    "td",
+                    "",
+                    () -> page.text(sheet.say(
+                                    path.pole().equals("part") ? "Earth lead, first to: " : "Reference lead to: "))
+                            .in(
+                                    "span",
+                                    "wire",
+                                    () -> page.bold(sheet.names().place(path.point()))
+                                            .text("\u00a0")
+                                            .in("span", "tick", () -> page.text(""))
+                                            .in("span", "tick", () -> page.text(""))));
+            page.leaf("td", "count", "");
+        });
+    }
+
+    private static String empty(Sheet sheet, Hookup hookup) {
+        Set<Integer> used = new HashSet<>();
+        hookup.bundles().forEach(bundle -> used.addAll(bundle.jacks()));
+        int count = sheet.plan().kit().tester().jacks().map(Jacks::count).orElse(0);
+        String free = IntStream.rangeClosed(1, count)
+                .filter(jack -> !used.contains(jack))
+                .mapToObj(String::valueOf)
+                .collect(Collectors.joining(", "));
+        return free.isEmpty() ? "" : " Empty jacks: " + free + ".";
+    }
+
+    /** What stays open: an absent wire is a mistake that nobody sees. */
+    private static void open(Sheet sheet, Hookup hookup) {
+        List<String> open = sheet.plan().device().patientConnections().stream()
+                .map(Connection::name)
+                .filter(each -> hookup.chainOf(each).isEmpty())
+                .toList();
+        if (!open.isEmpty()) {
+            Xhtml page = sheet.page();
+            page.in(
+                    "tr",
+                    "",
+                    () -> page.with("td", "", new String[] {"colspan", "4"}, () -> {
+                        page.bold("Leave open: " + sheet.names().subject(open) + ".");
+                    }));
+        }
+    }
+}

@@ -1,0 +1,157 @@
+package leadwright.render.sheet;
+
+import java.io.StringWriter;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamWriter;
+
+/**
+ * Writes one well-formed page source that reads the same as XML and as HTML. Text and attribute values are data: they are
+ * escaped here and nowhere else. Elements nest by the nesting of the calls, so they always close.
+ */
+final class Xhtml {
+
+    private final StringWriter page = new StringWriter();
+    private final XMLStreamWriter out;
+
+    Xhtml() {
+        try {
+            // The JDK's own factory: a search for another one costs time at every start.
+            out = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(page);
+        } catch (XMLStreamException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** What goes inside an element. */
+    @FunctionalInterface
+    interface Inside {
+        void write() throws XMLStreamException;
+    }
+
+    /** The document type, once, before all else. */
+    Xhtml docType() {
+        return act(() -> out.writeDTD("<!DOCTYPE html>\n"));
+    }
+
+    /** An element with a class (none where empty) and what is inside. */
+    Xhtml in(String element, String styleClass, Inside inside) {
+        return act(() -> {
+            start(element, styleClass);
+            inside.write();
+            out.writeEndElement();
+        });
+    }
+
+    /** An element with further attributes, given as name and value in turn. */
+    Xhtml with(String element, String styleClass, String[] attributes, Inside inside) {
+        return act(() -> {
+            start(element, styleClass);
+            for (int i = 0; i < attributes.length; i += 2) {
+                out.writeAttribute(attributes[i], legal(attributes[i + 1]));
+            }
+            inside.write();
+            out.writeEndElement();
+        });
+    }
+
+    /** An element that holds one text. */
+    Xhtml leaf(String element, String styleClass, String text) {
+        return in(element, styleClass, () -> text(text));
+    }
+
+    Xhtml span(String styleClass, String text) {
+        return leaf("span", styleClass, text);
+    }
+
+    Xhtml bold(String text) {
+        return leaf("b", "", text);
+    }
+
+    /** An element without content, such as a line break. */
+    Xhtml empty(String element, String... attributes) {
+        return act(() -> {
+            out.writeEmptyElement(element);
+            for (int i = 0; i < attributes.length; i += 2) {
+                out.writeAttribute(attributes[i], legal(attributes[i + 1]));
+            }
+        });
+    }
+
+    Xhtml text(String text) {
+        return act(() -> out.writeCharacters(legal(text)));
+    }
+
+    Xhtml line() {
+        return act(() -> out.writeCharacters("\n"));
+    }
+
+    /** A square to tick, followed by a space that never breaks from what it ticks. */
+    Xhtml tick() {
+        return in("span", "tick", () -> text("")).text("\u00a0");
+    }
+
+    /** A square to tick with what it ticks, and a space after. */
+    Xhtml ticked(String words) {
+        return tick().text(words + " ");
+    }
+
+    /** A box to write in, with a label before and a unit inside at its right. */
+    Xhtml box(String width, String unit) {
+        return in("span", "box " + width, () -> text(unit.isEmpty() ? "\u00a0" : unit));
+    }
+
+    Xhtml field(String label, String width, String unit) {
+        return in("span", "field", () -> text(label + "\u00a0").box(width, unit))
+                .text(" ");
+    }
+
+    /** Markup that this program has written itself and that is well formed: a drawing. */
+    Xhtml markup(String wellFormed) {
+        return act(() -> {
+            // Closes the pending start tag before the text goes past the writer.
+            out.writeCharacters("");
+            out.flush();
+            page.write(wellFormed);
+        });
+    }
+
+    String finish() {
+        act(out::writeEndDocument);
+        act(out::flush);
+        return page.toString();
+    }
+
+    private void start(String element, String styleClass) throws XMLStreamException {
+        out.writeStartElement(element);
+        if (!styleClass.isEmpty()) {
+            out.writeAttribute("class", styleClass);
+        }
+    }
+
+    private Xhtml act(Inside act) {
+        try {
+            act.write();
+        } catch (XMLStreamException e) {
+            throw new IllegalStateException("The page could not be written", e);
+        }
+        return this;
+    }
+
+    /**
+     * XML has no way to write most control characters, not even escaped, and characters that turn the direction of text
+     * could make a row read as another: each becomes the replacement character.
+     */
+    static String legal(String text) {
+        StringBuilder legal = new StringBuilder(text.length());
+        text.codePoints().map(c -> isLegal(c) ? c : 0xfffd).forEach(legal::appendCodePoint);
+        return legal.toString();
+    }
+
+    private static boolean isLegal(int c) {
+        boolean control = c < 0x20 && c != '\t' && c != '\n' || c >= 0x7f && c < 0xa0;
+        boolean turning = c >= 0x202a && c <= 0x202e || c >= 0x2066 && c <= 0x2069;
+        boolean noCharacter = c >= 0xd800 && c <= 0xdfff || c == 0xfffe || c == 0xffff;
+        return !control && !turning && !noCharacter;
+    }
+}
