@@ -131,7 +131,8 @@ record PartsReading(List<AppliedPart> parts, List<Output> outputs, Ids ids) {
             }
             connections.add(new PatientConnection(id, own.or(() -> terminal).orElse(""), each.optionalText("label")));
         }
-        if (connections.isEmpty() && !row.has("set")) {
+        boolean listsNone = row.has("connections") && row.items("connections").isEmpty();
+        if (listsNone || !row.has("set") && !row.has("connections")) {
             findings.problem(
                     row.at("connections"),
                     "this has no connection; write 'set', or list at least one under 'connections'");

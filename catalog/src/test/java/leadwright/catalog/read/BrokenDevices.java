@@ -156,7 +156,10 @@ final class BrokenDevices {
                 "outputs: [{id: §shock, kind: pacing}]",
                 "'shock' is no applied part of this file; name one with 'applied-part'");
         broken("outputs: []", "outputs: [{id: ecg, kind: §pacin}]", "did you mean 'pacing'?");
-        broken("outputs: []", "outputs: [{id: x, applied-part: §ecq, kind: rf}]", "did you mean 'ecg'?");
+        broken(
+                "outputs: []",
+                "outputs: [{id: x, applied-part: §ecq, kind: rf}]",
+                "'ecq' is no applied part of this file; did you mean 'ecg'?");
         broken(
                 "outputs: []",
                 "outputs: [{id: ibp, functions: [§p3], kind: rf}]",

@@ -41,6 +41,41 @@ import org.junit.jupiter.api.Test;
 /** What stands in for the keys that a file leaves out, and every key that the examples do not show. */
 class DefaultsTest {
 
+    /** Every key that the example of the format does not show. */
+    static final String FULL_DEVICE = """
+            leadwright: device/1
+            name: Full
+            supply: {connection: external-adapter, system: dc, voltage: 12 V, frequency: 50-60 Hz}
+            protection: class-2
+            adapter: {class: class-1, functional-earth: via-cord, name: Brick}
+            forbids: [{test: insulation-resistance, because: surge arresters}]
+            connectors:
+              - {id: own-socket, mates: [own-pin, tab], current: 2 A, voltage: 60 V}
+              - {id: own-pin}
+            applied-parts:
+              - id: pads
+                type: BF
+                distance: 2 m
+                cable: 1.5 m
+                terminal: own-socket
+                functions:
+                  - {id: shock, connections: [{id: a}, {id: b}]}
+                  - {id: eeg, set: eeg-21, terminal: tp15-socket, connections: [{id: ground}]}
+            touch-points:
+              - {id: far, earthed: true, distance: 1 m, from: near}
+              - {id: near, earthed: false, surface: insulating, distance: 2 m}
+            earth-points: [{id: bar, terminal: metal, distance: 3 m, from: far}]
+            outputs:
+              - {id: shock, applied-part: pads, functions: [shock], kind: defibrillation, made-safe-by: dumped, wait: 1 min, may-share: locked}
+              - {id: pads, kind: stimulation}
+            limits:
+              - {quantity: touch-current, of: far, at-most: 300 uA, source: instructions}
+              - {quantity: earth-resistance, at-most: 0.2 ohm, source: instructions}
+              - {quantity: patient-leakage, of: pads.shock, at-most: 5 uA, source: instructions}
+            electrical: {line-earth: 2.2 nF, part-earth: 10 Mohm, earth-path: 50 mohm}
+            modes: [{id: idle}, {id: hot, name: Heating, reach: 60 s}]
+            """;
+
     private static byte[] bytes(String text) {
         return text.getBytes(StandardCharsets.UTF_8);
     }
@@ -120,39 +155,7 @@ class DefaultsTest {
 
     @Test
     void everyOtherKeyOfADevice() {
-        Device device = device("""
-                leadwright: device/1
-                name: Full
-                supply: {connection: external-adapter, system: dc, voltage: 12 V, frequency: 50-60 Hz}
-                protection: class-2
-                adapter: {class: class-1, functional-earth: via-cord, name: Brick}
-                forbids: [{test: insulation-resistance, because: surge arresters}]
-                connectors:
-                  - {id: own-socket, mates: [own-pin, tab], current: 2 A, voltage: 60 V}
-                  - {id: own-pin}
-                applied-parts:
-                  - id: pads
-                    type: BF
-                    distance: 2 m
-                    cable: 1.5 m
-                    terminal: own-socket
-                    functions:
-                      - {id: shock, connections: [{id: a}, {id: b}]}
-                      - {id: eeg, set: eeg-21, terminal: tp15-socket, connections: [{id: ground}]}
-                touch-points:
-                  - {id: far, earthed: true, distance: 1 m, from: near}
-                  - {id: near, earthed: false, surface: insulating, distance: 2 m}
-                earth-points: [{id: bar, terminal: metal, distance: 3 m, from: far}]
-                outputs:
-                  - {id: shock, applied-part: pads, functions: [shock], kind: defibrillation, made-safe-by: dumped, wait: 1 min, may-share: locked}
-                  - {id: pads, kind: stimulation}
-                limits:
-                  - {quantity: touch-current, of: far, at-most: 300 uA, source: instructions}
-                  - {quantity: earth-resistance, at-most: 0.2 ohm, source: instructions}
-                  - {quantity: patient-leakage, of: pads.shock, at-most: 5 uA, source: instructions}
-                electrical: {line-earth: 2.2 nF, part-earth: 10 Mohm, earth-path: 50 mohm}
-                modes: [{id: idle}, {id: hot, name: Heating, reach: 60 s}]
-                """).record();
+        Device device = device(FULL_DEVICE).record();
         assertThat(device.supply().frequency()).contains(Quantity.of(Dimension.FREQUENCY, 50_000));
         assertThat(device.adapter())
                 .contains(new ExternalAdapter(Protection.CLASS_1, FunctionalEarth.VIA_CORD, Optional.of("Brick")));
