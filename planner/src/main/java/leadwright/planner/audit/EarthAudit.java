@@ -1,0 +1,127 @@
+package leadwright.planner.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import leadwright.catalog.device.Device;
+import leadwright.catalog.device.TouchPoint;
+import leadwright.catalog.kit.KitItem;
+import leadwright.catalog.quantity.Quantity;
+import leadwright.catalog.table.Connectors;
+import leadwright.planner.Plan;
+import leadwright.planner.plan.EarthPath;
+import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.Obligation;
+import leadwright.planner.plan.Reading;
+
+/** Whether the earth lead mates, reaches every place it must reach, and carries the test current. */
+final class EarthAudit {
+    private final Plan plan;
+    private final Connectors connectors;
+    private final Breaches breaches;
+
+    EarthAudit(Plan plan, Connectors connectors, Breaches breaches) {
+        this.plan = plan;
+        this.connectors = connectors;
+        this.breaches = breaches;
+    }
+
+    void path(Hookup hookup, EarthPath path) {
+        String where = hookup.id() + " earth lead";
+        List<KitItem> items = new ArrayList<>();
+        path.items()
+                .forEach(instance -> plan.kit()
+                        .item(instance.substring(0, Math.max(0, instance.lastIndexOf('/'))))
+                        .ifPresent(items::add));
+        if (items.size() != path.items().size() || items.isEmpty()) {
+            breaches.add(Invariant.EARTH_PATH, where, "has no items or unknown ones");
+            return;
+        }
+        List<KitItem> fromDevice = new ArrayList<>(items);
+        java.util.Collections.reverse(fromDevice);
+        for (String surface : surfaces(path)) {
+            new ChainMating(connectors)
+                    .fault(surface, fromDevice, socket(path))
+                    .ifPresent(what -> breaches.add(Invariant.EARTH_PATH, where, what));
+        }
+        Quantity current = plan.kit()
+                .tester()
+                .earthTest()
+                .flatMap(test -> test.currents().stream().min(Quantity::compareTo))
+                .orElse(Quantity.microAmperes(0));
+        for (KitItem item : items) {
+            breaches.check(
+                    item.current().isEmpty() || item.current().get().atLeast(current),
+                    Invariant.RATING,
+                    where,
+                    item.id() + " does not carry " + current.text());
+        }
+        if (path.pole().equals("part")) {
+            reach(hookup, items, where);
+        }
+    }
+
+    private String socket(EarthPath path) {
+        String jackSocket =
+                plan.kit().tester().jacks().map(jacks -> jacks.socket()).orElse("lab-4mm-socket-recessed");
+        return plan.kit().tester().earthJack().map(jack -> jack.socket()).orElse(jackSocket);
+    }
+
+    private List<String> surfaces(EarthPath path) {
+        if (!path.pole().equals("part")) {
+            return List.of();
+        }
+        return places().stream()
+                .flatMap(place -> surface(plan.device(), place).stream())
+                .distinct()
+                .toList();
+    }
+
+    private List<String> places() {
+        return plan.readings().stream()
+                .map(Reading::obligation)
+                .filter(what -> what.phase() == Obligation.Phase.EARTH)
+                .flatMap(what -> what.place().stream())
+                .distinct()
+                .toList();
+    }
+
+    private static Optional<String> surface(Device device, String place) {
+        return device.touchPoints().stream()
+                .filter(point -> point.id().equals(place))
+                .map(point -> point.surface().word())
+                .findFirst();
+    }
+
+    /** All leads of the path's hookup together span the farthest point, with a fifth to spare. */
+    private void reach(Hookup hookup, List<KitItem> items, String where) {
+        long length = hookup.earth().stream()
+                .flatMap(path -> path.items().stream())
+                .flatMap(instance -> plan.kit().item(instance.substring(0, instance.lastIndexOf('/'))).stream())
+                .mapToLong(item -> item.length().map(Quantity::amount).orElse(0L))
+                .sum();
+        for (String place : places()) {
+            long distance = distance(plan.device(), place, 0);
+            breaches.check(
+                    5 * length >= 6 * distance,
+                    Invariant.REACH,
+                    where,
+                    "leads of " + length / 1000 + " mm do not reach " + place + " at " + distance / 1000 + " mm");
+        }
+    }
+
+    private static long distance(Device device, String place, int depth) {
+        if (depth > device.touchPoints().size()) {
+            return 0;
+        }
+        return device.touchPoints().stream()
+                .filter(point -> point.id().equals(place))
+                .findFirst()
+                .map(point -> point.distance().map(Quantity::amount).orElse(0L) + onward(device, point, depth))
+                .orElse(0L);
+    }
+
+    private static long onward(Device device, TouchPoint point, int depth) {
+        return point.from().map(next -> distance(device, next, depth + 1)).orElse(0L);
+    }
+}

@@ -1,0 +1,63 @@
+package leadwright.planner.audit;
+
+import leadwright.catalog.device.Words;
+
+/** What every plan must hold; each has a row in docs/audit.md. */
+public enum Invariant {
+    ITEM_KNOWN,
+    STOCK,
+    ITEM_ONCE,
+    BRANCHES,
+    MATING,
+    CONTACTS,
+    JACK_KNOWN,
+    JACK_SHARED,
+    JACK_CROWDED,
+    BUNDLE_JOINED,
+    CONNECTION_KNOWN,
+    THERAPY_ALONE,
+    RATING,
+    UNSHROUDED,
+    REACH,
+    EARTH_PATH,
+    COVERAGE,
+    TIES,
+    IDLE_JACKS,
+    MAINS_ON_B,
+    MEANING,
+    LIMIT,
+    PAIRED,
+    STEP_NUMBERS,
+    READ_ONCE,
+    LOOK_FIRST,
+    PUT_BACK_LAST,
+    STATE_CHANGE,
+    DOUBLE_FAULT,
+    STATE_HELD,
+    DEVICE_ON,
+    HANDLING,
+    MAKE_SAFE,
+    JOINT,
+    HOOKUP_COMPLETE,
+    EARTH_LEAD_PARTED,
+    CLIP_PLACE,
+    NULLING,
+    TOUCH_PLACE,
+    TIE_SELECTED,
+    EARTH_FIRST,
+    INSULATION_FIRST,
+    TOUCH_BEFORE_FAULT,
+    NO_FAULT_FIRST,
+    MAINS_ON_PART_LAST,
+    STOP_RULE,
+    CAUTION,
+    SECONDS,
+    START_UPS,
+    PROOF,
+    PARTIAL;
+
+    /** As written in messages and documents. */
+    public String word() {
+        return Words.of(this);
+    }
+}
