@@ -15,6 +15,7 @@ import leadwright.catalog.quantity.Quantities;
 import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.quantity.QuantityException;
 import leadwright.catalog.rules.Mark;
+import leadwright.catalog.text.Fields;
 
 /**
  * Resistance of copper conductors: IEC 60228 class 5 by cross-section, AWG by number, and what temperature does to
@@ -28,29 +29,19 @@ public final class Conductors {
     private final SortedMap<BigDecimal, BigDecimal> factorsTo20;
     private final SortedMap<String, BigDecimal> constants;
 
-    private Conductors(TableFile file) {
-        List<Conductor> areas = new ArrayList<>();
-        file.rows("class-5").forEach(row -> areas.add(byArea(row, Conductor.Basis.CLASS_5)));
-        file.rows("small").forEach(row -> areas.add(byArea(row, Conductor.Basis.SMALL)));
-        byArea = List.copyOf(areas);
-        byAwg = new TreeMap<>();
-        file.rows("awg").forEach(this::addAwg);
-        constants = new TreeMap<>();
-        for (Row row : file.rows("constants")) {
-            constants.put(row.needed("id"), row.number("value"));
-            row.origin();
-            row.finish();
-        }
-        factorsTo20 = new TreeMap<>();
-        for (Row row : file.rows("factors")) {
-            factorsTo20.put(row.number("celsius"), row.number("to-20"));
-            row.origin();
-            row.finish();
-        }
+    private Conductors(
+            List<Conductor> byArea,
+            SortedMap<Integer, Conductor> byAwg,
+            SortedMap<BigDecimal, BigDecimal> factorsTo20,
+            SortedMap<String, BigDecimal> constants) {
+        this.byArea = List.copyOf(byArea);
+        this.byAwg = byAwg;
+        this.factorsTo20 = Collections.unmodifiableSortedMap(factorsTo20);
+        this.constants = constants;
     }
 
     private static final class BuiltIn {
-        private static final Conductors TABLE = new Conductors(TableFile.load("conductors.yaml", "conductors/1"));
+        private static final Conductors TABLE = load();
     }
 
     /** The catalog's own table. */
@@ -58,31 +49,47 @@ public final class Conductors {
         return BuiltIn.TABLE;
     }
 
-    private static Conductor byArea(Row row, Conductor.Basis basis) {
-        BigDecimal mm2 = row.number("mm2");
-        Conductor conductor = new Conductor(
-                mm2.toPlainString() + " mm2",
-                area(mm2),
-                perMetre(row.number("plain")),
-                row.optionalNumber("tinned").map(Conductors::perMetre),
-                basis,
-                row.origin());
-        row.finish();
-        return conductor;
+    private static Conductors load() {
+        return TableFile.read("conductors.yaml", "conductors/1", top -> {
+            List<Conductor> areas = new ArrayList<>();
+            top.rows("class-5").forEach(row -> areas.add(byArea(row, Conductor.Basis.CLASS_5)));
+            top.rows("small").forEach(row -> areas.add(byArea(row, Conductor.Basis.SMALL)));
+            SortedMap<Integer, Conductor> byAwg = new TreeMap<>();
+            top.rows("awg").forEach(row -> byAwg.put(row.whole("awg", 0, 40), byAwg(row)));
+            SortedMap<BigDecimal, BigDecimal> factors = new TreeMap<>();
+            top.rows("factors").forEach(row -> factors.put(row.decimal("celsius"), confirmed(row, "to-20")));
+            SortedMap<String, BigDecimal> constants =
+                    Rows.byKey(top, "constants", "id", row -> confirmed(row, "value"));
+            return () -> new Conductors(areas, byAwg, factors, constants);
+        });
     }
 
-    private void addAwg(Row row) {
-        int number = row.number("awg").intValueExact();
-        row.number("diameter");
-        Conductor conductor = new Conductor(
-                "AWG " + number,
-                area(row.number("mm2")),
-                perMetre(row.number("ohm-per-km")),
+    /** A number of a row whose origin is checked, and shown by the file alone. */
+    private static BigDecimal confirmed(Fields row, String key) {
+        Origin.of(row);
+        return row.decimal(key);
+    }
+
+    private static Conductor byArea(Fields row, Conductor.Basis basis) {
+        BigDecimal mm2 = row.decimal("mm2");
+        return new Conductor(
+                mm2.toPlainString() + " mm2",
+                area(mm2),
+                perMetre(row.decimal("plain")),
+                row.optionalDecimal("tinned").map(Conductors::perMetre),
+                basis,
+                Origin.of(row));
+    }
+
+    private static Conductor byAwg(Fields row) {
+        row.decimal("diameter");
+        return new Conductor(
+                "AWG " + row.whole("awg", 0, 40),
+                area(row.decimal("mm2")),
+                perMetre(row.decimal("ohm-per-km")),
                 Optional.empty(),
                 Conductor.Basis.AWG,
-                row.origin());
-        row.finish();
-        byAwg.put(number, conductor);
+                Origin.of(row));
     }
 
     private static Quantity area(BigDecimal mm2) {
@@ -157,7 +164,7 @@ public final class Conductors {
 
     /** The standard's printed factors, by temperature in °C: reading times factor is the value at 20 °C. */
     public SortedMap<BigDecimal, BigDecimal> factorsTo20() {
-        return Collections.unmodifiableSortedMap(factorsTo20);
+        return factorsTo20;
     }
 
     /**

@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import leadwright.catalog.device.ConnectorDefinition;
 import leadwright.catalog.quantity.Dimension;
 import leadwright.catalog.quantity.Quantity;
+import leadwright.catalog.text.Fields;
 
 /**
  * The connector table: which end mates with which. Mating is symmetric; an id that the table does not have mates with
@@ -34,26 +35,25 @@ public final class Connectors {
     }
 
     private static Connectors load() {
-        SortedMap<String, Connector> byId = new TreeMap<>();
-        for (Row row : TableFile.load("connectors.yaml", "connectors/1").rows("connectors")) {
-            Connector connector = new Connector(
-                    row.needed("id"),
-                    row.needed("name"),
-                    row.needed("family"),
-                    row.texts("mates"),
-                    row.texts("mates-unprotected"),
-                    row.word("contact", ContactKind.class),
-                    row.flag("shrouded"),
-                    row.text("rear"),
-                    row.quantity("current", Dimension.CURRENT),
-                    row.quantity("voltage", Dimension.VOLTAGE),
-                    Optional.of(row.origin()));
-            row.finish();
-            if (byId.put(connector.id(), connector) != null) {
-                throw new IllegalStateException("connectors.yaml has '" + connector.id() + "' twice");
-            }
-        }
-        return new Connectors(byId);
+        return TableFile.read("connectors.yaml", "connectors/1", top -> {
+            SortedMap<String, Connector> byId = Rows.byKey(top, "connectors", "id", Connectors::connector);
+            return () -> new Connectors(byId);
+        });
+    }
+
+    private static Connector connector(Fields row) {
+        return new Connector(
+                row.id("id"),
+                row.text("name"),
+                row.text("family"),
+                row.texts("mates"),
+                row.texts("mates-unprotected"),
+                row.word("contact", ContactKind.values(), ContactKind::word),
+                row.optionalYesNo("shrouded"),
+                row.optionalId("rear"),
+                row.optionalPositive("current", Dimension.CURRENT),
+                row.optionalPositive("voltage", Dimension.VOLTAGE),
+                Optional.of(Origin.of(row)));
     }
 
     /**

@@ -1,13 +1,13 @@
 package leadwright.catalog.table;
 
-import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
+import leadwright.catalog.text.Fields;
 
 /** The electrode sets that a device file names with {@code set:}. */
 public final class ElectrodeSets {
@@ -36,67 +36,47 @@ public final class ElectrodeSets {
     }
 
     private static ElectrodeSets load() {
-        TableFile file = TableFile.load("electrode-sets.yaml", "electrode-sets/1");
-        Map<String, Map<String, ElectrodeWire>> groups = new TreeMap<>();
-        file.rowsByName("wires").forEach((group, rows) -> groups.put(group, wires(rows)));
-        SortedMap<String, ElectrodeSet> byId = new TreeMap<>();
-        for (Row row : file.rows("sets")) {
-            ElectrodeSet set = set(row, groups);
-            if (byId.put(set.id(), set) != null) {
-                throw new IllegalStateException("electrode-sets.yaml has '" + set.id() + "' twice");
-            }
-        }
-        return new ElectrodeSets(byId);
+        return TableFile.read("electrode-sets.yaml", "electrode-sets/1", top -> {
+            Map<String, SortedMap<String, ElectrodeWire>> groups = new TreeMap<>();
+            top.section("wires")
+                    .ifPresent(wires -> wires.keys()
+                            .forEach(group -> groups.put(
+                                    group.value(), Rows.byKey(wires, group.value(), "id", ElectrodeSets::wire))));
+            SortedMap<String, ElectrodeSet> byId = Rows.byKey(top, "sets", "id", row -> set(row, groups));
+            return () -> new ElectrodeSets(byId);
+        });
     }
 
-    private static ElectrodeSet set(Row row, Map<String, Map<String, ElectrodeWire>> groups) {
-        String id = row.needed("id");
-        Map<String, ElectrodeWire> group = groups.getOrDefault(row.needed("of"), Map.of());
-        List<ElectrodeWire> wires = new ArrayList<>();
-        for (String wire : row.texts("wires")) {
-            if (!group.containsKey(wire)) {
-                throw new IllegalStateException("electrode-sets.yaml, " + id + ": no wire '" + wire + "'");
-            }
-            wires.add(group.get(wire));
-        }
-        ElectrodeSet set = new ElectrodeSet(id, row.needed("name"), wires, row.origin());
-        row.finish();
-        return set;
+    private static ElectrodeSet set(Fields row, Map<String, SortedMap<String, ElectrodeWire>> groups) {
+        SortedMap<String, ElectrodeWire> group =
+                groups.getOrDefault(row.oneOf("of", groups.keySet()), Collections.emptySortedMap());
+        List<ElectrodeWire> wires =
+                row.oneOfs("wires", group.keySet()).stream().map(group::get).toList();
+        return new ElectrodeSet(row.id("id"), row.text("name"), wires, Origin.of(row));
     }
 
-    private static Map<String, ElectrodeWire> wires(List<Row> rows) {
-        Map<String, ElectrodeWire> wires = new LinkedHashMap<>();
-        for (Row row : rows) {
-            ElectrodeWire wire = wire(row);
-            if (wires.put(wire.id(), wire) != null) {
-                throw new IllegalStateException("electrode-sets.yaml has the wire '" + wire.id() + "' twice");
-            }
-        }
-        return wires;
+    /** Wires of an ECG carry a marking in each code; others one label and no colour. */
+    private static ElectrodeWire wire(Fields row) {
+        WireMarking iec = row.has("label") ? plain(row.text("label")) : marking(row, "iec");
+        WireMarking aha = row.has("label") ? iec : marking(row, "aha");
+        return new ElectrodeWire(row.text("id"), row.text("site"), iec, aha, Origin.of(row));
     }
 
-    private static ElectrodeWire wire(Row row) {
-        String id = row.needed("id");
-        String site = row.needed("site");
-        Optional<WireMarking> plain =
-                row.text("label").map(label -> new WireMarking(label, Optional.empty(), Optional.empty(), List.of()));
-        WireMarking iec = plain.or(() -> row.row("iec").map(ElectrodeSets::marking))
-                .orElseThrow(() -> new IllegalStateException("electrode-sets.yaml, " + id + ": no label"));
-        WireMarking aha = plain.or(() -> row.row("aha").map(ElectrodeSets::marking))
-                .orElseThrow(() -> new IllegalStateException("electrode-sets.yaml, " + id + ": no label"));
-        ElectrodeWire wire = new ElectrodeWire(id, site, iec, aha, row.origin());
-        row.finish();
-        return wire;
+    private static WireMarking plain(String label) {
+        return new WireMarking(label, Optional.empty(), Optional.empty(), List.of());
     }
 
-    private static WireMarking marking(Row row) {
-        String label = row.needed("label");
-        String[] colour = row.needed("colour").split("/", 2);
-        List<String> solid = new ArrayList<>();
-        row.text("solid").ifPresent(solid::add);
-        row.text("or").ifPresent(solid::add);
-        row.finish();
+    private static WireMarking marking(Fields row, String code) {
+        return row.section(code).map(ElectrodeSets::marking).orElseGet(() -> plain(""));
+    }
+
+    private static WireMarking marking(Fields row) {
+        String[] colour = row.text("colour").split("/", 2);
         return new WireMarking(
-                label, Optional.of(colour[0]), colour.length == 2 ? Optional.of(colour[1]) : Optional.empty(), solid);
+                row.text("label"),
+                Optional.of(colour[0]),
+                colour.length == 2 ? Optional.of(colour[1]) : Optional.empty(),
+                Stream.concat(row.optionalText("solid").stream(), row.optionalText("or").stream())
+                        .toList());
     }
 }

@@ -3,10 +3,11 @@ package leadwright.catalog.table;
 import java.util.Collections;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import leadwright.catalog.device.Protection;
 import leadwright.catalog.device.SupplySystem;
+import leadwright.catalog.device.Words;
 import leadwright.catalog.quantity.Dimension;
+import leadwright.catalog.text.Fields;
 
 /** Appliance inlets, and wall plugs with the sockets that they enter. A larger plug enters no smaller socket. */
 public final class MainsCouplers {
@@ -28,52 +29,39 @@ public final class MainsCouplers {
     }
 
     private static MainsCouplers load() {
-        TableFile file = TableFile.load("mains.yaml", "mains/1");
-        SortedMap<String, MainsCoupler> byInlet = new TreeMap<>();
-        for (Row row : file.rows("couplers")) {
-            MainsCoupler coupler = coupler(row);
-            row.finish();
-            if (byInlet.put(coupler.inlet(), coupler) != null) {
-                throw new IllegalStateException("mains.yaml has '" + coupler.inlet() + "' twice");
-            }
-        }
-        SortedMap<String, MainsPlug> plugs = new TreeMap<>();
-        for (Row row : file.rows("plugs")) {
-            MainsPlug plug = plug(row);
-            row.finish();
-            if (plugs.put(plug.id(), plug) != null) {
-                throw new IllegalStateException("mains.yaml has '" + plug.id() + "' twice");
-            }
-        }
-        return new MainsCouplers(byInlet, plugs);
+        return TableFile.read("mains.yaml", "mains/1", top -> {
+            SortedMap<String, MainsCoupler> byInlet = Rows.byKey(top, "couplers", "inlet", MainsCouplers::coupler);
+            SortedMap<String, MainsPlug> plugs = Rows.byKey(top, "plugs", "id", MainsCouplers::plug);
+            return () -> new MainsCouplers(byInlet, plugs);
+        });
     }
 
-    private static MainsCoupler coupler(Row row) {
+    private static MainsCoupler coupler(Fields row) {
         return new MainsCoupler(
-                row.needed("inlet"),
-                row.needed("connector"),
-                row.needed("name"),
-                row.word("class", Protection.class),
-                row.neededQuantity("current", Dimension.CURRENT),
-                row.quantity("current-north-america", Dimension.CURRENT),
-                row.neededQuantity("voltage", Dimension.VOLTAGE),
-                row.number("pin-celsius").intValueExact(),
+                row.id("inlet"),
+                row.id("connector"),
+                row.text("name"),
+                row.word("class", Protection.values(), Protection::word),
+                row.positive("current", Dimension.CURRENT),
+                row.optionalPositive("current-north-america", Dimension.CURRENT),
+                row.positive("voltage", Dimension.VOLTAGE),
+                row.whole("pin-celsius", 70, 155),
                 row.texts("accepts"),
-                row.origin());
+                Origin.of(row));
     }
 
-    private static MainsPlug plug(Row row) {
+    private static MainsPlug plug(Fields row) {
         return new MainsPlug(
-                row.needed("id"),
-                row.needed("name"),
+                row.id("id"),
+                row.text("name"),
                 row.quantities("currents", Dimension.CURRENT),
-                row.text("fits").isPresent() ? row.word("fits", MainsPlug.Fits.class) : MainsPlug.Fits.EQUAL,
-                row.neededQuantity("voltage", Dimension.VOLTAGE),
-                row.flag("earth").orElseThrow(),
-                row.flag("polarised").orElseThrow(),
-                row.words("systems", SupplySystem.class),
+                row.optionalWord("fits", MainsPlug.Fits.values(), Words::of).orElse(MainsPlug.Fits.EQUAL),
+                row.positive("voltage", Dimension.VOLTAGE),
+                row.yesNo("earth", true),
+                row.yesNo("polarised", false),
+                row.wordList("systems", SupplySystem.values(), SupplySystem::word),
                 row.texts("enters"),
-                row.origin());
+                Origin.of(row));
     }
 
     public Optional<MainsCoupler> inlet(String id) {

@@ -1,14 +1,15 @@
 package leadwright.catalog.table;
 
-import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import leadwright.catalog.device.PartType;
 import leadwright.catalog.device.Protection;
 import leadwright.catalog.device.SupplyConnection;
+import leadwright.catalog.device.Words;
 import leadwright.catalog.kit.Component;
 import leadwright.catalog.kit.MeasuringNetwork;
 import leadwright.catalog.kit.Method;
@@ -31,6 +32,7 @@ import leadwright.catalog.rules.RuleSet;
 import leadwright.catalog.rules.Scope;
 import leadwright.catalog.rules.TestRow;
 import leadwright.catalog.rules.Trait;
+import leadwright.catalog.text.Fields;
 
 /** The rule sets that the catalog ships. */
 public final class RuleSets {
@@ -50,12 +52,13 @@ public final class RuleSets {
     }
 
     private static RuleSets load() {
+        List<String> ids = TableFile.read("rules/index.yaml", "rule-sets/1", top -> {
+            List<String> listed =
+                    top.rows("rule-sets").stream().map(row -> row.id("id")).toList();
+            return () -> listed;
+        });
         Map<String, RuleSet> byId = new LinkedHashMap<>();
-        for (Row row : TableFile.load("rules/index.yaml", "rule-sets/1").rows("rule-sets")) {
-            RuleSet rules = read(row.needed("id"));
-            row.finish();
-            byId.put(rules.id(), rules);
-        }
+        ids.forEach(id -> byId.put(id, read(id)));
         return new RuleSets(byId);
     }
 
@@ -74,121 +77,108 @@ public final class RuleSets {
     }
 
     private static RuleSet read(String id) {
-        TableFile file = TableFile.load("rules/" + id + ".yaml", "rules/1");
-        Row head = file.row("rule-set");
-        RuleSet rules = new RuleSet(
-                head.needed("id"),
-                head.needed("name"),
-                head.needed("edition"),
-                head.needed("about"),
-                head.text("network").isPresent()
-                        ? Optional.of(head.word("network", MeasuringNetwork.class))
-                        : Optional.empty(),
-                file.rows("earth-test").stream().map(RuleSets::earthTest).toList(),
-                file.rows("tests").stream().map(RuleSets::test).toList(),
-                file.rows("joinings").stream().map(RuleSets::joining).toList(),
-                file.rows("limits").stream().map(RuleSets::limit).toList(),
-                file.rows("methods").stream().map(RuleSets::method).toList(),
-                file.rows("not-done").stream().map(RuleSets::notDone).toList());
-        head.finish();
-        if (!rules.id().equals(id)) {
-            throw new IllegalStateException("rules/" + id + ".yaml is about " + rules.id());
-        }
-        return rules;
+        return TableFile.read("rules/" + id + ".yaml", "rules/1", top -> {
+            Optional<Fields> head = top.section("rule-set");
+            head.filter(row -> !row.id("id").equals(id))
+                    .ifPresent(row -> row.findings().problem(row.at("id"), "the file is named for '" + id + "'"));
+            RuleSet rules = new RuleSet(
+                    head.map(row -> row.id("id")).orElse(id),
+                    head.map(row -> row.text("name")).orElse(""),
+                    head.map(row -> row.text("edition")).orElse(""),
+                    head.map(row -> row.text("about")).orElse(""),
+                    head.flatMap(row -> row.optionalWord("network", MeasuringNetwork.values(), MeasuringNetwork::word)),
+                    rows(top, "earth-test", RuleSets::earthTest),
+                    rows(top, "tests", RuleSets::test),
+                    rows(top, "joinings", RuleSets::joining),
+                    rows(top, "limits", RuleSets::limit),
+                    rows(top, "methods", RuleSets::method),
+                    rows(top, "not-done", RuleSets::notDone));
+            return () -> rules;
+        });
     }
 
-    private static EarthTestRow earthTest(Row row) {
-        Optional<BigDecimal> factor = row.optionalNumber("factor-of-rated");
-        EarthTestRow read = new EarthTestRow(
-                row.neededQuantity("at-least", Dimension.CURRENT),
-                factor,
-                row.quantity("open-circuit-at-most", Dimension.VOLTAGE),
+    private static <T> List<T> rows(Fields top, String list, Function<Fields, T> row) {
+        return top.rows(list).stream().map(row).toList();
+    }
+
+    private static EarthTestRow earthTest(Fields row) {
+        return new EarthTestRow(
+                row.positive("at-least", Dimension.CURRENT),
+                row.optionalDecimal("factor-of-rated"),
+                row.optionalPositive("open-circuit-at-most", Dimension.VOLTAGE),
                 basis(row));
-        row.finish();
-        return read;
     }
 
-    private static TestRow test(Row row) {
-        TestRow read = new TestRow(
+    private static TestRow test(Fields row) {
+        return new TestRow(
                 quantity(row),
                 scope(row),
-                row.words("polarities", Polarity.class),
-                row.words("source-polarities", Polarity.class),
-                row.flag("started").orElse(true),
-                row.text("functional-earth").map("open-too"::equals).orElse(false),
+                row.wordList("polarities", Polarity.values(), Words::of),
+                row.wordList("source-polarities", Polarity.values(), Words::of),
+                row.yesNo("started", true),
+                row.optionalOneOf("functional-earth", List.of("open-too")).isPresent(),
                 basis(row));
-        row.finish();
-        return read;
     }
 
-    private static JoiningRow joining(Row row) {
-        JoiningRow read = new JoiningRow(
+    private static JoiningRow joining(Fields row) {
+        return new JoiningRow(
                 quantity(row),
                 scope(row),
-                row.word("joined", Joined.class),
-                row.text("against").isPresent() ? row.word("against", Against.class) : Against.EARTH,
-                row.text("earthed").isPresent() ? row.word("earthed", EarthedOthers.class) : EarthedOthers.NOTHING,
+                row.word("joined", Joined.values(), Words::of),
+                row.optionalWord("against", Against.values(), Words::of).orElse(Against.EARTH),
+                row.optionalWord("earthed", EarthedOthers.values(), Words::of).orElse(EarthedOthers.NOTHING),
                 basis(row));
-        row.finish();
-        return read;
     }
 
-    private static LimitRow limit(Row row) {
+    private static LimitRow limit(Fields row) {
         QuantityKind quantity = quantity(row);
-        Optional<Quantity> atMost = row.quantity("at-most", dimension(quantity));
-        Optional<Quantity> atLeast = row.quantity("at-least", dimension(quantity));
-        String id = row.needed("id");
+        Optional<Quantity> atMost = row.optionalPositive("at-most", dimension(quantity));
+        Optional<Quantity> atLeast = row.optionalPositive("at-least", dimension(quantity));
         if (atMost.isPresent() == atLeast.isPresent()) {
-            throw new IllegalStateException(id + " needs one of at-most and at-least");
+            row.findings().problem(row.at(), "one of at-most and at-least is due");
         }
-        LimitRow read = new LimitRow(
-                id,
+        return new LimitRow(
+                row.text("id"),
                 quantity,
                 scope(row),
                 atMost.isPresent() ? Limit.Bound.AT_MOST : Limit.Bound.AT_LEAST,
-                atMost.or(() -> atLeast).orElseThrow(),
+                atMost.or(() -> atLeast).orElse(Quantity.of(dimension(quantity), 0)),
                 basis(row));
-        row.finish();
-        return read;
     }
 
-    private static MethodRow method(Row row) {
-        MethodRow read = new MethodRow(
-                row.word("method", Method.class),
-                row.quantity("not-for-limits-to", Dimension.CURRENT),
-                row.flag("not-with-electronic-switch").orElse(false),
+    private static MethodRow method(Fields row) {
+        return new MethodRow(
+                row.word("method", Method.values(), Method::word),
+                row.optionalPositive("not-for-limits-to", Dimension.CURRENT),
+                row.yesNo("not-with-electronic-switch", false),
                 basis(row));
-        row.finish();
-        return read;
     }
 
-    private static NotDoneRow notDone(Row row) {
-        NotDoneRow read =
-                new NotDoneRow(row.needed("test"), row.words("when", Trait.class), row.needed("because"), basis(row));
-        row.finish();
-        return read;
+    private static NotDoneRow notDone(Fields row) {
+        return new NotDoneRow(
+                row.text("test"), row.wordList("when", Trait.values(), Words::of), row.text("because"), basis(row));
     }
 
-    private static Scope scope(Row row) {
+    private static Scope scope(Fields row) {
         return new Scope(
-                row.words("class", Protection.class),
-                row.words("type", PartType.class),
-                row.words("supply", SupplyConnection.class),
-                row.words("condition", Condition.class),
-                row.words("method", Method.class),
-                row.words("component", Component.class),
-                row.text("subject"),
+                row.wordList("class", Protection.values(), Protection::word),
+                row.wordList("type", PartType.values(), PartType::word),
+                row.wordList("supply", SupplyConnection.values(), SupplyConnection::word),
+                row.wordList("condition", Condition.values(), Words::of),
+                row.wordList("method", Method.values(), Method::word),
+                row.wordList("component", Component.values(), Component::word),
+                row.optionalText("subject"),
                 row.texts("built-to"),
-                row.text("where"));
+                row.optionalText("where"));
     }
 
-    private static Basis basis(Row row) {
-        Origin origin = row.origin();
-        return new Basis(row.needed("clause"), origin.mark(), origin.sources());
+    private static Basis basis(Fields row) {
+        Origin origin = Origin.of(row);
+        return new Basis(row.text("clause"), origin.mark(), origin.sources());
     }
 
-    private static QuantityKind quantity(Row row) {
-        return row.word("quantity", QuantityKind.class);
+    private static QuantityKind quantity(Fields row) {
+        return row.word("quantity", QuantityKind.values(), QuantityKind::word);
     }
 
     private static Dimension dimension(QuantityKind quantity) {

@@ -3,7 +3,6 @@ package leadwright.catalog.table;
 import java.util.Collections;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 
 /** The public texts that the catalog's values rest on, by the keys that the tables use. */
 public final class Sources {
@@ -23,15 +22,10 @@ public final class Sources {
     }
 
     private static Sources load() {
-        SortedMap<String, String> byKey = new TreeMap<>();
-        for (Row row : TableFile.load("sources.yaml", "sources/1").rows("sources")) {
-            String key = row.needed("key");
-            if (byKey.put(key, row.needed("text")) != null) {
-                throw new IllegalStateException("sources.yaml has '" + key + "' twice");
-            }
-            row.finish();
-        }
-        return new Sources(byKey);
+        return TableFile.read("sources.yaml", "sources/1", top -> {
+            SortedMap<String, String> byKey = Rows.byKey(top, "sources", "key", row -> row.text("text"));
+            return () -> new Sources(byKey);
+        });
     }
 
     /** The source in a line for people. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
 import leadwright.catalog.quantity.Dimension;
 import leadwright.catalog.quantity.Quantities;
 import leadwright.catalog.quantity.Quantity;
@@ -110,8 +111,7 @@ class ConductorsTest {
     @ParameterizedTest
     @CsvSource({"5, 1.064", "10, 1.042", "25, 0.980", "30, 0.962", "40, 0.926", "70, 0.833"})
     void temperature_factors_of_iec_60228(String celsius, String factor) {
-        assertThat(table.factorsTo20())
-                .containsEntry(new java.math.BigDecimal(celsius), new java.math.BigDecimal(factor));
+        assertThat(table.factorsTo20()).containsEntry(new BigDecimal(celsius), new BigDecimal(factor));
         assertThat(table.factorTo20(Double.parseDouble(celsius))).isCloseTo(Double.parseDouble(factor), within(0.0005));
     }
 
