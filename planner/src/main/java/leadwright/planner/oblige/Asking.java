@@ -1,0 +1,46 @@
+package leadwright.planner.oblige;
+
+import java.util.List;
+import leadwright.catalog.device.Device;
+import leadwright.catalog.house.House;
+import leadwright.catalog.kit.Kit;
+import leadwright.catalog.kit.Tester;
+import leadwright.catalog.rules.QuantityKind;
+import leadwright.catalog.rules.RuleCase;
+import leadwright.catalog.rules.RuleSet;
+import leadwright.catalog.rules.TestRow;
+import leadwright.planner.plan.Occasion;
+
+/** Everything that decides what is due, together. */
+record Asking(DeviceFacts facts, Kit kit, RuleSet rules, House house, Occasion occasion) {
+
+    Device device() {
+        return facts.device();
+    }
+
+    Tester tester() {
+        return kit.tester();
+    }
+
+    /** The case of a quantity on this device. */
+    RuleCase asked(QuantityKind quantity) {
+        return RuleCase.of(quantity, facts.protection(), facts.supply(), device().builtTo());
+    }
+
+    /** Whether the device's own instructions rule the test out. */
+    boolean forbidden(QuantityKind quantity) {
+        return device().forbids().stream().anyMatch(each -> each.test().equals(quantity.word()));
+    }
+
+    /** Rows that ask for the quantity on this device; none where its instructions rule it out. */
+    List<TestRow> tests(QuantityKind quantity) {
+        return forbidden(quantity)
+                ? List.of()
+                : rules.tests(quantity).stream().filter(this::applies).toList();
+    }
+
+    private boolean applies(TestRow row) {
+        return (row.scope().classes().isEmpty() || row.scope().classes().contains(facts.protection()))
+                && (row.scope().supplies().isEmpty() || row.scope().supplies().contains(facts.supply()));
+    }
+}

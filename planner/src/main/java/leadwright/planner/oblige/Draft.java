@@ -1,0 +1,254 @@
+package leadwright.planner.oblige;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import leadwright.catalog.kit.Component;
+import leadwright.catalog.kit.MeasuringNetwork;
+import leadwright.catalog.kit.Method;
+import leadwright.catalog.rules.Limit;
+import leadwright.catalog.rules.QuantityKind;
+import leadwright.catalog.rules.RuleCase;
+import leadwright.planner.plan.Demand;
+import leadwright.planner.plan.MainsState;
+import leadwright.planner.plan.Obligation;
+import leadwright.planner.plan.Obligation.EarthSubject;
+import leadwright.planner.plan.Obligation.SourcePolarity;
+
+/**
+ * A reading that is due, before the tester is asked and the limit looked up.
+ *
+ * @param subject its part of the key
+ * @param limitCase the case for which the rule set is asked for a limit; empty where the reading is not judged
+ * @param notes what a person must know about it
+ */
+record Draft(
+        QuantityKind quantity,
+        String clause,
+        String subject,
+        List<String> of,
+        Demand demand,
+        Optional<String> place,
+        Optional<EarthSubject> earthSubject,
+        StateInMode in,
+        Optional<SourcePolarity> sourcePolarity,
+        Optional<Method> method,
+        Optional<Component> component,
+        Optional<RuleCase> limitCase,
+        List<String> notes) {
+    Draft {
+        of = List.copyOf(of);
+        notes = List.copyOf(notes);
+    }
+
+    /** A reading with nothing but its subject; the rest is added. */
+    static Draft of(QuantityKind quantity, String clause, String subject, List<String> of, StateInMode in) {
+        return new Draft(
+                quantity,
+                clause,
+                subject,
+                of,
+                Demand.NOTHING,
+                Optional.empty(),
+                Optional.empty(),
+                in,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                in.note().map(List::of).orElse(List.of()));
+    }
+
+    Draft demand(Demand is) {
+        return new Draft(
+                quantity,
+                clause,
+                subject,
+                of,
+                is,
+                place,
+                earthSubject,
+                in,
+                sourcePolarity,
+                method,
+                component,
+                limitCase,
+                notes);
+    }
+
+    Draft place(String is) {
+        return new Draft(
+                quantity,
+                clause,
+                subject,
+                of,
+                demand,
+                Optional.of(is),
+                earthSubject,
+                in,
+                sourcePolarity,
+                method,
+                component,
+                limitCase,
+                notes);
+    }
+
+    Draft earthSubject(EarthSubject is) {
+        return new Draft(
+                quantity,
+                clause,
+                subject,
+                of,
+                demand,
+                place,
+                Optional.of(is),
+                in,
+                sourcePolarity,
+                method,
+                component,
+                limitCase,
+                notes);
+    }
+
+    Draft sourcePolarity(Optional<SourcePolarity> is) {
+        return new Draft(
+                quantity,
+                clause,
+                subject,
+                of,
+                demand,
+                place,
+                earthSubject,
+                in,
+                is,
+                method,
+                component,
+                limitCase,
+                notes);
+    }
+
+    Draft method(Optional<Method> is) {
+        return new Draft(
+                quantity,
+                clause,
+                subject,
+                of,
+                demand,
+                place,
+                earthSubject,
+                in,
+                sourcePolarity,
+                is,
+                component,
+                limitCase,
+                notes);
+    }
+
+    Draft component(Optional<Component> is) {
+        return new Draft(
+                quantity,
+                clause,
+                subject,
+                of,
+                demand,
+                place,
+                earthSubject,
+                in,
+                sourcePolarity,
+                method,
+                is,
+                limitCase,
+                notes);
+    }
+
+    Draft limitCase(RuleCase is) {
+        return new Draft(
+                quantity,
+                clause,
+                subject,
+                of,
+                demand,
+                place,
+                earthSubject,
+                in,
+                sourcePolarity,
+                method,
+                component,
+                Optional.of(is),
+                notes);
+    }
+
+    Draft note(String also) {
+        List<String> all = new ArrayList<>(notes);
+        all.add(also);
+        return new Draft(
+                quantity,
+                clause,
+                subject,
+                of,
+                demand,
+                place,
+                earthSubject,
+                in,
+                sourcePolarity,
+                method,
+                component,
+                limitCase,
+                all);
+    }
+
+    MainsState state() {
+        return in.state();
+    }
+
+    /** A current that flows through the measuring network. */
+    boolean isLeakage() {
+        return switch (quantity) {
+            case EARTH_RESISTANCE,
+                    BONDING_RESISTANCE,
+                    BONDING_VOLTAGE,
+                    INSULATION_RESISTANCE,
+                    SUPPLY_VOLTAGE,
+                    SUPPLY_CURRENT,
+                    TESTER_CHECK,
+                    PROOF -> false;
+            default -> true;
+        };
+    }
+
+    /** Mains voltage is put on patient connections or on the housing from a limited source. */
+    boolean hasLimitedSource() {
+        return sourcePolarity.isPresent() || method.equals(Optional.of(Method.ALTERNATIVE));
+    }
+
+    /** Quantity, subject, state, mode where the device has several, source polarity, component. */
+    String key() {
+        List<String> parts =
+                new ArrayList<>(List.of(quantity.word(), subject, in.state().word()));
+        in.keyOfMode().ifPresent(parts::add);
+        sourcePolarity.ifPresent(polarity -> parts.add("source-" + polarity.word()));
+        component.ifPresent(each -> parts.add(each.word()));
+        return String.join("/", parts);
+    }
+
+    Obligation obligation(Optional<MeasuringNetwork> network, Optional<Limit> limit, List<String> more) {
+        List<String> all = new ArrayList<>(notes);
+        all.addAll(more);
+        return new Obligation(
+                key(),
+                quantity,
+                clause,
+                of,
+                demand,
+                place,
+                earthSubject,
+                in.state(),
+                in.mode(),
+                sourcePolarity,
+                method,
+                component,
+                isLeakage() ? network : Optional.empty(),
+                limit,
+                all.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", all)));
+    }
+}

@@ -1,0 +1,89 @@
+package leadwright.planner.oblige;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import leadwright.catalog.device.Device;
+import leadwright.catalog.house.House;
+import leadwright.catalog.kit.Kit;
+import leadwright.catalog.kit.Outlet;
+import leadwright.catalog.rules.QuantityKind;
+import leadwright.catalog.rules.RuleSet;
+import leadwright.planner.plan.Obligation;
+import leadwright.planner.plan.Occasion;
+
+/**
+ * From device, rule set and house to the readings that are due.
+ *
+ * <p>Needs: a device and a kit that their readers accepted. Gives: every reading that the rule set asks for and this
+ * tester can take, in clause order, each with its state, demand and limit; what is not done, with reason and clause; what
+ * the tester cannot do; warnings; or the reason why nothing may be planned. Method: the rows of the rule set, one after
+ * the other. Cost: in proportion to the readings.
+ */
+public final class Oblige {
+    private static final List<QuantityKind> OF_PARTS = List.of(
+            QuantityKind.APPLIED_PART_LEAKAGE,
+            QuantityKind.PATIENT_LEAKAGE,
+            QuantityKind.TOTAL_PATIENT_LEAKAGE,
+            QuantityKind.PATIENT_AUXILIARY,
+            QuantityKind.MAINS_ON_APPLIED_PART,
+            QuantityKind.TOTAL_MAINS_ON_APPLIED_PART,
+            QuantityKind.MAINS_ON_UNEARTHED_METAL);
+
+    private Oblige() {}
+
+    /**
+     * What is due.
+     *
+     * @param rules as loaded; the house's extra tests are added to it
+     */
+    public static Obligations oblige(Device device, Kit kit, RuleSet rules, House house, Occasion occasion) {
+        Remarks remarks = new Remarks();
+        DeviceFacts facts = DeviceFacts.of(device);
+        OutletFit fit = OutletFit.of(facts, kit);
+        List<String> loosened = Limits.loosened(house, rules);
+        if (!loosened.isEmpty() || fit.refusal().isPresent()) {
+            List<String> reasons = new ArrayList<>(loosened);
+            fit.refusal().ifPresent(reasons::add);
+            return new Obligations(List.of(), List.of(), List.of(), List.of(), Optional.of(String.join("; ", reasons)));
+        }
+        fit.warnings().forEach(remarks::warn);
+        Asking asking = ExtraTests.with(new Asking(facts, kit, rules, house, occasion), remarks);
+        List<Draft> due = readings(asking, remarks);
+        NotDone.add(asking, due, remarks);
+        List<Draft> taken = new TesterFit(asking, fit.outlet()).takeable(due, remarks);
+        Warnings.add(asking, fit.outlet(), taken, remarks);
+        List<Draft> all = withChecks(asking, fit.outlet(), taken, remarks);
+        Limits limits = new Limits(asking, remarks);
+        List<Obligation> wanted = all.stream()
+                .map(draft -> {
+                    Limits.Found found = limits.of(draft);
+                    return draft.obligation(rules.network(), found.limit(), found.notes());
+                })
+                .toList();
+        return new Obligations(
+                wanted, remarks.notApplicable(), remarks.shortfalls(), remarks.warnings(), Optional.empty());
+    }
+
+    private static List<Draft> readings(Asking asking, Remarks remarks) {
+        List<Draft> due = new ArrayList<>();
+        due.addAll(EarthReadings.of(asking, remarks));
+        due.addAll(InsulationReadings.of(asking, remarks));
+        due.addAll(WholeDeviceReadings.supplyCurrent(asking));
+        due.addAll(WholeDeviceReadings.equipment(asking, remarks));
+        due.addAll(WholeDeviceReadings.inEarthConductor(asking, QuantityKind.EARTH_LEAKAGE, remarks));
+        due.addAll(WholeDeviceReadings.inEarthConductor(asking, QuantityKind.FUNCTIONAL_EARTH_LEAKAGE, remarks));
+        due.addAll(TouchReadings.toEarth(asking, remarks));
+        due.addAll(TouchReadings.between(asking, remarks));
+        OF_PARTS.forEach(quantity -> due.addAll(PartReadings.of(asking, quantity, remarks)));
+        return due;
+    }
+
+    private static List<Draft> withChecks(Asking asking, Optional<Outlet> outlet, List<Draft> taken, Remarks remarks) {
+        List<Draft> all = new ArrayList<>(CheckReadings.supply(outlet));
+        all.addAll(CheckReadings.tester(asking, outlet, "start", taken, remarks));
+        all.addAll(taken);
+        all.addAll(CheckReadings.tester(asking, outlet, "end", taken, remarks));
+        return all;
+    }
+}

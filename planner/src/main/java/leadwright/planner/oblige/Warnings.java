@@ -1,0 +1,180 @@
+package leadwright.planner.oblige;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import leadwright.catalog.device.Battery;
+import leadwright.catalog.device.Device;
+import leadwright.catalog.device.Earthed;
+import leadwright.catalog.device.Output;
+import leadwright.catalog.device.Port;
+import leadwright.catalog.device.Protection;
+import leadwright.catalog.device.SupplyConnection;
+import leadwright.catalog.device.SupplySystem;
+import leadwright.catalog.device.TouchPoint;
+import leadwright.catalog.house.House;
+import leadwright.catalog.kit.EarthTest;
+import leadwright.catalog.kit.Outlet;
+import leadwright.catalog.kit.PartSource;
+import leadwright.catalog.quantity.Quantity;
+import leadwright.catalog.rules.EarthTestRow;
+import leadwright.catalog.rules.QuantityKind;
+import leadwright.catalog.table.RuleSets;
+
+/** What a person must know before going to the bench. */
+final class Warnings {
+    private static final Quantity LONG_START = Quantity.seconds(30);
+
+    private final Asking asking;
+    private final Device device;
+    private final Remarks remarks;
+
+    private Warnings(Asking asking, Remarks remarks) {
+        this.asking = asking;
+        this.device = asking.device();
+        this.remarks = remarks;
+    }
+
+    static void add(Asking asking, Optional<Outlet> outlet, List<Draft> due, Remarks remarks) {
+        Warnings warnings = new Warnings(asking, remarks);
+        warnings.supply(outlet);
+        warnings.powerCut();
+        warnings.places();
+        warnings.therapy();
+        warnings.rules();
+        warnings.tester(outlet, due);
+    }
+
+    private void supply(Optional<Outlet> outlet) {
+        SupplySystem system = device.supply().system();
+        if (asking.facts().fixedPlant()) {
+            remarks.warn(
+                    "fixed plant: a licensed person isolates it, locks it out, proves it dead and hands it over, and"
+                            + " takes it back; nothing here replaces that");
+        }
+        if (asking.facts().fixedPlant() && device.supply().connection() != SupplyConnection.PERMANENT) {
+            remarks.warn("three-phase equipment is planned as fixed plant: its conductors are not opened from a bench");
+        }
+        if (asking.facts().onOutlet() && (system == SupplySystem.SPLIT_PHASE || system == SupplySystem.PHASE_PHASE)) {
+            remarks.warn(
+                    "split-phase supply: with equal filter capacitors the earth leakage without fault is near zero,"
+                            + " and the reading with one leg open rules; both legs are live");
+        }
+        if (CheckReadings.withoutEarthReference(outlet)) {
+            remarks.warn("isolated supply: it makes everything read low; no leakage is read on it");
+        }
+        if (device.protection() == Protection.INTERNALLY_POWERED
+                && device.supply().connection() == SupplyConnection.EXTERNAL_ADAPTER
+                && device.adapter().isEmpty()) {
+            remarks.warn(
+                    "the class of the external adapter is not stated: judged as class II, the stricter; compare its"
+                            + " label");
+        }
+    }
+
+    private void powerCut() {
+        if (!asking.facts().onOutlet()) {
+            return;
+        }
+        boolean stated = device.toleratesPowerCut().isPresent();
+        if (!device.startUpStated()) {
+            remarks.warn("the device file does not state how long it takes to start: no start-up time is counted");
+        } else if (!stated && device.startUp().compareTo(LONG_START) > 0) {
+            remarks.warn("start-up takes " + device.startUp().text()
+                    + ", and the device file does not state whether it tolerates a power cut: it counts as no; ask, and"
+                    + " state tolerates-power-cut");
+        }
+        if (device.battery() == Battery.BACKS_UP) {
+            remarks.warn("the battery keeps the device on in every state of the mains, until it is shut down");
+        }
+    }
+
+    private void places() {
+        String unknown = device.touchPoints().stream()
+                .filter(point -> point.earthed() == Earthed.UNKNOWN)
+                .map(TouchPoint::name)
+                .collect(Collectors.joining(", "));
+        if (!unknown.isEmpty() && asking.facts().hasProtectiveEarth()) {
+            remarks.warn("nobody states whether this is earthed: " + unknown
+                    + ": a continuity look is planned, and it also counts as unearthed");
+        }
+        String ports = device.ports().stream().map(Port::name).collect(Collectors.joining(", "));
+        if (!ports.isEmpty()) {
+            remarks.warn("part the cables at these sockets before the first reading, and put them back after the last: "
+                    + ports);
+        }
+    }
+
+    private void therapy() {
+        for (Output output : device.outputs()) {
+            remarks.warn("therapy output " + output.id() + ": "
+                    + output.madeSafeBy()
+                            .map(how -> "make safe before its plugging: " + how)
+                            .orElse(
+                                    "the device file does not state what makes it safe; do not plug it until that is known")
+                    + output.mayShare()
+                            .map(why -> "; it may share a hookup: " + why)
+                            .orElse(""));
+        }
+    }
+
+    private void rules() {
+        device.builtTo()
+                .filter(edition -> asking.rules().id().startsWith("iec-60601"))
+                .filter(edition -> !edition.equals(asking.rules().id()))
+                .ifPresent(edition -> remarks.warn("the device was built to " + edition + " and is judged here by "
+                        + asking.rules().id() + "; its own edition may have other limits"));
+        for (House.Confirmed confirmed : asking.house().confirmed()) {
+            if (asking.rules().limit(confirmed.limit()).isPresent()
+                    && !confirmed.edition().equals(asking.rules().edition())) {
+                remarks.warn("house rules: " + confirmed.limit() + " was confirmed in edition " + confirmed.edition()
+                        + ", and this rule set is edition " + asking.rules().edition() + ": it stays unconfirmed");
+            }
+        }
+        for (House.Tighter tighter : asking.house().tighter()) {
+            if (RuleSets.builtIn().all().stream()
+                    .allMatch(rules -> rules.limit(tighter.limit()).isEmpty())) {
+                remarks.warn("house rules: no rule set has a limit '" + tighter.limit()
+                        + "', so nothing is tightened by it");
+            }
+        }
+    }
+
+    private void tester(Optional<Outlet> outlet, List<Draft> due) {
+        boolean leakage = due.stream().anyMatch(Draft::isLeakage);
+        if (leakage && asking.kit().checks().isEmpty()) {
+            remarks.warn(
+                    "the kit lists no known resistor: a blown input fuse or a stuck relay reads zero everywhere, and"
+                            + " nothing would show it");
+        }
+        if (due.stream().anyMatch(draft -> draft.quantity() == QuantityKind.EARTH_RESISTANCE)) {
+            earthTest();
+        }
+        Optional<PartSource> source = asking.tester().partSource();
+        if (source.isPresent()
+                && outlet.isPresent()
+                && due.stream().anyMatch(draft -> draft.sourcePolarity().isPresent())
+                && source.get().voltage().amount() * 10 < outlet.get().voltage().amount() * 9) {
+            remarks.warn("the source for mains on an applied part has "
+                    + source.get().voltage().text() + ": check that its readings are corrected to "
+                    + outlet.get().voltage().text());
+        }
+    }
+
+    private void earthTest() {
+        Optional<EarthTest> test = asking.tester().earthTest();
+        for (EarthTestRow row : asking.rules().earthTest()) {
+            test.filter(each -> each.currents().stream().noneMatch(current -> current.atLeast(row.atLeast())))
+                    .ifPresent(each -> remarks.warn("the rule set asks for an earth test with "
+                            + row.atLeast().text() + " or more (mark "
+                            + row.basis().mark()
+                            + "), and the tester has less: the readings do not prove that the path carries it"));
+            test.filter(each -> row.openCircuitAtMost()
+                            .filter(most -> !each.openCircuit().atMost(most))
+                            .isPresent())
+                    .ifPresent(each -> remarks.warn("the earth test's open-circuit voltage "
+                            + each.openCircuit().text() + " is above the rule set's "
+                            + row.openCircuitAtMost().orElseThrow().text()));
+        }
+    }
+}
