@@ -216,6 +216,14 @@ record Draft(
         };
     }
 
+    /** Read once for the device, so that a limit for the device names its subject. */
+    boolean isOfWholeDevice() {
+        return switch (quantity) {
+            case EQUIPMENT_LEAKAGE, EARTH_LEAKAGE, FUNCTIONAL_EARTH_LEAKAGE, SUPPLY_CURRENT -> true;
+            default -> false;
+        };
+    }
+
     /** Mains voltage is put on patient connections or on the housing from a limited source. */
     boolean hasLimitedSource() {
         return sourcePolarity.isPresent() || method.equals(Optional.of(Method.ALTERNATIVE));

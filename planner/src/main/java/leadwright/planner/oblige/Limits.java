@@ -114,7 +114,7 @@ final class Limits {
                     limit = Optional.of(limit(own));
                     notes.add("limit from the device's own instructions: " + own.source());
                 } else if (own.atMost().compareTo(limit.get().value()) > 0) {
-                    limit = looser(own, limit.get(), houseTightened, notes);
+                    limit = looser(own, draft, limit.get(), houseTightened, notes);
                 }
             }
         }
@@ -127,8 +127,9 @@ final class Limits {
                         && limit.get().value().dimension() == own.atMost().dimension();
     }
 
-    private Optional<Limit> looser(ParticularLimit own, Limit limit, boolean houseTightened, List<String> notes) {
-        if (own.of().isEmpty()) {
+    private Optional<Limit> looser(
+            ParticularLimit own, Draft draft, Limit limit, boolean houseTightened, List<String> notes) {
+        if (own.of().isEmpty() && !draft.isOfWholeDevice()) {
             remarks.warn("the device's own limit " + own.atMost().text() + " for " + own.quantity() + " ("
                     + own.source() + ") is looser than the rule set's and names no subject: it is not used");
             return Optional.of(limit);
