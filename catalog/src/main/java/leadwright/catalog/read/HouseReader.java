@@ -25,7 +25,7 @@ import leadwright.catalog.text.Fields;
 import leadwright.catalog.text.Located;
 import leadwright.catalog.text.Outcome;
 
-/** Reads {@code house/1} files. Whether a limit is tightened and not loosened shows only beside its rule set. */
+/** Reads {@code house/1} files. */
 public final class HouseReader {
 
     private final Fields top;
@@ -46,7 +46,7 @@ public final class HouseReader {
     }
 
     private Supplier<House> house() {
-        String rules = top.assumed("rules", top.optionalId("rules"), defaults.rules(), "taken as " + defaults.rules());
+        String rules = top.assumed("rules", HouseLimits.ruleSet(top), defaults.rules(), "taken as " + defaults.rules());
         List<Method> methods = methods();
         InsulationPolicy insulation =
                 word("insulation", InsulationPolicy.values(), InsulationPolicy::word, defaults.insulation());
@@ -63,7 +63,7 @@ public final class HouseReader {
         DecisionRule decision = word("decision", DecisionRule.values(), DecisionRule::word, defaults.decision());
         Times times = TimesReading.of(top.optionalSection("times"));
         List<House.Tighter> tighter =
-                top.rows("tighter").stream().map(HouseReader::tighter).toList();
+                top.rows("tighter").stream().map(HouseLimits::tighter).toList();
         List<House.ExtraTest> extraTests = top.rows("extra-tests").stream()
                 .map(row -> new House.ExtraTest(quantity(row), row.text("because")))
                 .toList();
@@ -74,10 +74,8 @@ public final class HouseReader {
                         row.text("because")))
                 .toList();
         List<String> signs = signs();
-        List<House.Confirmed> confirmed = top.rows("confirmed").stream()
-                .map(row ->
-                        new House.Confirmed(row.text("limit"), row.text("edition"), row.text("by"), row.date("date")))
-                .toList();
+        List<House.Confirmed> confirmed =
+                top.rows("confirmed").stream().map(HouseReader::confirmed).toList();
         Optional<String> department = top.optionalText("department");
         return () -> new House(
                 rules,
@@ -138,20 +136,9 @@ public final class HouseReader {
         return row.word("quantity", QuantityKind.values(), QuantityKind::word).word();
     }
 
-    private static House.Tighter tighter(Fields row) {
-        if (row.has("at-most") == row.has("at-least")) {
-            row.findings()
-                    .problem(
-                            row.at(),
-                            row.has("at-most")
-                                    ? "a tighter limit has one of 'at-most' and 'at-least', not both"
-                                    : "key 'at-most' or 'at-least' is missing; a quantity such as '40 uA' is due");
-        }
-        return new House.Tighter(
-                row.text("limit"),
-                row.optionalQuantity("at-most", LimitedQuantity.ANY),
-                row.optionalQuantity("at-least", LimitedQuantity.ANY),
-                row.text("because"));
+    private static House.Confirmed confirmed(Fields row) {
+        HouseLimits.limit(row);
+        return new House.Confirmed(row.text("limit"), row.text("edition"), row.text("by"), row.date("date"));
     }
 
     private List<String> signs() {

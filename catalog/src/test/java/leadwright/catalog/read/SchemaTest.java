@@ -45,7 +45,10 @@ class SchemaTest {
             "begins the names of other connections",
             "did you mean '(snap|lab|recessed)",
             "no known word is near it",
-            "unit 'ohm' is not one for this value; use nA");
+            "unit '(ohm|uA)' is not one for this value; use (nA|uohm)",
+            "the limit is at-(most|least)",
+            "is no limit of any rule set",
+            "did you mean 'iec-62353-2014'");
 
     static List<Path> files() {
         return TestFiles.all();
@@ -170,5 +173,24 @@ class SchemaTest {
                 walk(node.get(i), path + "/" + i, open);
             }
         }
+    }
+
+    /** The users' page names every key. */
+    @Test
+    void everyKeyIsInTheUsersPage() {
+        String page = TestFiles.text(Path.of("../docs/files.md"));
+        TreeSet<String> unnamed = new TreeSet<>();
+        for (String kind : List.of("device", "kit", "house")) {
+            keys(schema(kind), unnamed);
+        }
+        unnamed.removeIf(key -> page.contains("`" + key + "`") || page.contains("`" + key + ":"));
+        assertThat(unnamed).isEmpty();
+    }
+
+    private static void keys(JsonNode node, TreeSet<String> keys) {
+        if (node.has("additionalProperties")) {
+            keys.addAll(node.path("properties").propertyNames());
+        }
+        node.forEach(inner -> keys(inner, keys));
     }
 }
