@@ -1,0 +1,131 @@
+package leadwright.planner.wire;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A hookup as a set of requirements: the connections that they need present, cut into cells. Two connections are in one
+ * cell when no requirement tells them apart; the wiring may join only such. Immutable.
+ */
+final class Draft {
+    private final List<Requirement> members;
+    private final int[] cell;
+    private final int cells;
+    private final Duty duty;
+    private final boolean earth;
+
+    private Draft(List<Requirement> members, int[] cell, int cells, Duty duty, boolean earth) {
+        this.members = members;
+        this.cell = cell;
+        this.cells = cells;
+        this.duty = duty;
+        this.earth = earth;
+    }
+
+    static Draft empty(int connections) {
+        int[] absent = new int[connections];
+        Arrays.fill(absent, -1);
+        return new Draft(List.of(), absent, 0, Duty.ORDINARY, false);
+    }
+
+    /** This hookup with one requirement more; cells are numbered by their first connection. */
+    Draft with(Requirement more) {
+        List<Requirement> all = new ArrayList<>(members);
+        all.add(more);
+        int[] next = new int[cell.length];
+        Map<Integer, Integer> numbers = new HashMap<>();
+        for (int e = 0; e < cell.length; e++) {
+            int was = cell[e];
+            int role = more.role()[e];
+            if (was < 0 && role == 0) {
+                next[e] = -1;
+            } else {
+                next[e] = numbers.computeIfAbsent((was + 1) * 4 + role, key -> numbers.size());
+            }
+        }
+        return new Draft(List.copyOf(all), next, numbers.size(), duty.and(more.duty()), earth || more.earth());
+    }
+
+    static Draft of(int connections, Iterable<Requirement> members) {
+        Draft draft = empty(connections);
+        for (Requirement each : members) {
+            draft = draft.with(each);
+        }
+        return draft;
+    }
+
+    List<Requirement> members() {
+        return members;
+    }
+
+    int cells() {
+        return cells;
+    }
+
+    /** Number of the connection's cell, -1 where it need not be present. */
+    int cellOf(int connection) {
+        return cell[connection];
+    }
+
+    Duty duty() {
+        return duty;
+    }
+
+    /** Whether it carries the earth lead. */
+    boolean earth() {
+        return earth;
+    }
+
+    BitSet connectionsOf(int wanted) {
+        BitSet set = new BitSet();
+        for (int e = 0; e < cell.length; e++) {
+            if (cell[e] == wanted) {
+                set.set(e);
+            }
+        }
+        return set;
+    }
+
+    int present() {
+        int count = 0;
+        for (int each : cell) {
+            count += each >= 0 ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** The sets that the tester must tie, as bit masks of cells, each once; single cells need no tie and are left out. */
+    List<Integer> ties() {
+        return members.stream()
+                .flatMap(member -> java.util.stream.IntStream.rangeClosed(1, 3).mapToObj(role -> mask(member, role)))
+                .filter(mask -> Integer.bitCount(mask) > 1)
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    private int mask(Requirement member, int role) {
+        int mask = 0;
+        for (int e = member.all().nextSetBit(0); e >= 0; e = member.all().nextSetBit(e + 1)) {
+            if (member.role()[e] == role) {
+                mask |= 1 << cell[e];
+            }
+        }
+        return mask;
+    }
+
+    /** Whether it may take the requirement as far as other requirements are concerned. */
+    boolean suits(Scene scene, Requirement more) {
+        boolean[] conflict = scene.conflict()[more.index()];
+        for (Requirement member : members) {
+            if (conflict[member.index()]) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,186 @@
+package leadwright.planner.wire;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import leadwright.catalog.kit.ItemKind;
+
+/**
+ * Phase 4: menus of single cells.
+ *
+ * <p>Needs: bench, routes, stock, a cluster. Gives: all options for it that no other beats. Method: from one jack up, put
+ * gathering items (fan-outs, stackable plugs) into open sockets in every way, each arrangement once; seat the connections
+ * in each. An item that gathers has two inlets in use or more, so there are fewer of them than connections; with one in use
+ * it is part of a route. Cost: in the arrangements, bounded by the stock of gathering items. Proof: every forest of items
+ * is reached by placing its gathering items from the jacks outwards.
+ */
+final class Gather {
+    private static final int MOST_ARRANGEMENTS = 20_000;
+
+    private final Bench bench;
+    private final Routes routes;
+    private final Stock stock;
+    private final Socket jack;
+    private final int jackCount;
+    private final boolean priced;
+    private final boolean capacitance;
+
+    /**
+     * @param priced whether cost counts, so that dearer options are kept only where they take less
+     * @param capacitance whether capacitance counts
+     */
+    Gather(Bench bench, Routes routes, Stock stock, String jackSocket, boolean priced, boolean capacitance) {
+        this.bench = bench;
+        this.routes = routes;
+        this.stock = stock;
+        this.jack = Socket.jack(jackSocket);
+        this.jackCount = stock.limits()[stock.limits().length - 1];
+        this.priced = priced;
+        this.capacitance = capacitance;
+    }
+
+    /** Open sockets, pieces and capacitance taken by gathering items, and their placements. */
+    record Arrangement(
+            int jacks,
+            Map<Socket, Integer> open,
+            int[] use,
+            long femtofarads,
+            int items,
+            List<Option.Placement> placements) {
+
+        String key() {
+            return jacks + java.util.Arrays.toString(use) + open + (femtofarads);
+        }
+
+        int places() {
+            return open.values().stream().mapToInt(Integer::intValue).sum();
+        }
+    }
+
+    Menu menu(Cluster cluster) {
+        List<Option> options = Menu.fresh();
+        Set<String> seen = new HashSet<>();
+        Deque<Arrangement> queue = new ArrayDeque<>();
+        int most = cluster.isLinked() ? 1 : Math.min(jackCount, cluster.size());
+        for (int jacks = 1; jacks <= most; jacks++) {
+            Map<Socket, Integer> open = sockets();
+            open.put(jack, jacks);
+            queue.add(new Arrangement(jacks, open, new int[bench.items().size()], 0, 0, List.of()));
+        }
+        boolean complete = true;
+        int arrangements = 0;
+        while (!queue.isEmpty()) {
+            Arrangement arrangement = queue.poll();
+            if (++arrangements > MOST_ARRANGEMENTS) {
+                return new Menu(options, false);
+            }
+            Seating seating = new Seating(this, arrangement, cluster);
+            complete &= seating.into(options);
+            if (!seating.free() && arrangement.placements().size() < cluster.size() - arrangement.jacks()) {
+                for (Arrangement next : extended(arrangement, cluster)) {
+                    if (seen.add(next.key())) {
+                        queue.add(next);
+                    }
+                }
+            }
+        }
+        return new Menu(options, complete);
+    }
+
+    private List<Arrangement> extended(Arrangement from, Cluster cluster) {
+        List<Arrangement> all = new ArrayList<>();
+        for (Part part : bench.parts()) {
+            if (!part.gathers()) {
+                continue;
+            }
+            for (Socket at : from.open().keySet()) {
+                for (Route route : routes.into(Leaf.trunk(part.out()), at)) {
+                    int[] use = from.use().clone();
+                    for (int piece = 0; piece < use.length; piece++) {
+                        use[piece] += route.use()[piece];
+                    }
+                    use[part.piece()]++;
+                    if (stock.holds(count(use, from.jacks()))) {
+                        all.add(placed(from, part, route, at, use, cluster));
+                    }
+                }
+            }
+        }
+        return all;
+    }
+
+    private Arrangement placed(Arrangement from, Part part, Route route, Socket at, int[] use, Cluster cluster) {
+        Map<Socket, Integer> open = sockets();
+        open.putAll(from.open());
+        open.merge(at, -1, Integer::sum);
+        open.values().removeIf(count -> count == 0);
+        Option.Placement placement = new Option.Placement(part, route, at);
+        for (Part.Inlet inlet : part.inlets()) {
+            open.merge(opened(placement, inlet, cluster.reach(), priced), 1, Integer::sum);
+        }
+        List<Option.Placement> placements = new ArrayList<>(from.placements());
+        placements.add(placement);
+        long own = part.capacitanceKnown() ? part.femtofarads() : Option.UNKNOWN_CAPACITANCE;
+        return new Arrangement(
+                from.jacks(),
+                open,
+                use,
+                Math.min(Option.UNKNOWN_CAPACITANCE, from.femtofarads() + own + route.femtofarads()),
+                from.items() + route.items() + 1,
+                List.copyOf(placements));
+    }
+
+    /**
+     * The open end that an inlet of a placed item is. Length beyond the cluster's reach does not count, so that ends which
+     * serve alike are alike.
+     */
+    static Socket opened(Option.Placement placement, Part.Inlet inlet, long reach, boolean priced) {
+        Socket at = placement.at();
+        Route route = placement.route();
+        boolean probe = placement.part().item().kind() == ItemKind.PROBE;
+        long length = Math.min(reach, at.length() + route.length() + inlet.length());
+        int depth = priced ? at.depth() + route.items() + 1 : 0;
+        return new Socket(inlet.end(), inlet.also(), probe, length, inlet.fill(), depth);
+    }
+
+    /** Sockets in a fixed order, so that the same kit gives the same plan. */
+    private static Map<Socket, Integer> sockets() {
+        return new TreeMap<>(java.util.Comparator.comparing(Socket::end)
+                .thenComparing(Socket::depth)
+                .thenComparing(Socket::length)
+                .thenComparing(Socket::fill)
+                .thenComparing(Socket::probe)
+                .thenComparing(socket -> socket.also().toString()));
+    }
+
+    int[] count(int[] use, int jacks) {
+        int[] counted = stock.of(use);
+        counted[counted.length - 1] = jacks;
+        return counted;
+    }
+
+    Bench bench() {
+        return bench;
+    }
+
+    Routes routes() {
+        return routes;
+    }
+
+    Stock stock() {
+        return stock;
+    }
+
+    boolean priced() {
+        return priced;
+    }
+
+    boolean capacitance() {
+        return capacitance;
+    }
+}

@@ -1,0 +1,40 @@
+package leadwright.planner.wire;
+
+import java.util.List;
+
+/**
+ * One way to bring all connections of a cell to jacks.
+ *
+ * @param use scarce pieces taken, by position in {@link Stock#scarce()}; the last entry counts jacks
+ * @param femtofarads of all its items together
+ * @param cost contacts first, then items, then probes where a clip would do; 0 where not asked for
+ */
+record Option(int[] use, long femtofarads, long cost, Layout layout) {
+
+    /** Stands for an item whose capacitance the kit does not state: more than any limit. */
+    static final long UNKNOWN_CAPACITANCE = Long.MAX_VALUE / 4096;
+
+    private static final long CONTACT = 1_000_000_000L;
+    private static final long ITEM = 10_000L;
+
+    /** Price of so many contacts, items and probes. */
+    static long cost(int contacts, int items, int probes) {
+        return contacts * CONTACT + items * ITEM + probes;
+    }
+
+    /** The gathering items in the order they are put in place, from the jacks outwards, and the seats taken in them. */
+    record Layout(int jacks, List<Placement> placements, List<Seat> seats) {}
+
+    /** A gathering item, the items between it and an open socket of this kind. */
+    record Placement(Part part, Route route, Socket at) {}
+
+    /** So many connections of a leaf, each through its own copy of a route into a socket of this kind. */
+    record Seat(Leaf leaf, int count, Route route, Socket at) {}
+
+    /** Whether this takes no more of everything than the other. */
+    boolean beats(Option other, boolean priced, boolean capacitance) {
+        return Routes.atMost(use, other.use)
+                && (!priced || cost <= other.cost)
+                && (!capacitance || femtofarads <= other.femtofarads);
+    }
+}

@@ -1,0 +1,132 @@
+package leadwright.planner.wire;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import leadwright.catalog.kit.KitItem;
+import leadwright.planner.plan.Chain;
+import leadwright.planner.plan.Hookup;
+
+/**
+ * Phase 11: whether the items of a hookup, as it is wired, may carry a requirement's readings.
+ *
+ * <p>Needs: a hookup and a bench for the duty. Gives: yes or no. Method: every present chain's items are rated, every joint
+ * keeps what the duty asks for, no end that must be filled is free, the measured chains keep to a hard limit on capacitance.
+ * Cost: linear in the joints.
+ */
+final class Rated {
+    private final Scene scene;
+    private final Bench bench;
+    private final Hookup hookup;
+
+    Rated(Scene scene, Bench bench, Hookup hookup) {
+        this.scene = scene;
+        this.bench = bench;
+        this.hookup = hookup;
+    }
+
+    boolean carries(Requirement requirement) {
+        Map<String, Set<String>> inlets = new HashMap<>();
+        for (Chain chain : hookup.chains()) {
+            if (!chainMates(chain)) {
+                return false;
+            }
+            String from = chain.connection();
+            for (String instance : chain.items()) {
+                inlets.computeIfAbsent(instance, key -> new HashSet<>()).add(from);
+                from = instance;
+            }
+        }
+        hookup.bundles()
+                .forEach(bundle -> bundle.links()
+                        .forEach(link -> inlets.computeIfAbsent(link, key -> new HashSet<>())
+                                .add("link")));
+        return inlets.entrySet().stream()
+                        .allMatch(each -> full(each.getKey(), each.getValue().size()))
+                && withinCapacitance(requirement);
+    }
+
+    private boolean chainMates(Chain chain) {
+        int number =
+                scene.connections().stream().map(each -> each.name()).toList().indexOf(chain.connection());
+        Leaf leaf = scene.leaves().get(number);
+        Set<String> offered = new HashSet<>();
+        for (int i = 0; i < chain.items().size(); i++) {
+            KitItem item = item(chain.items().get(i));
+            Set<String> onward = new HashSet<>();
+            for (Part part : bench.parts()) {
+                if (!part.item().equals(item)) {
+                    continue;
+                }
+                for (Part.Inlet inlet : part.inlets()) {
+                    boolean joined = i == 0
+                            ? bench.takes(leaf, part, inlet)
+                            : offered.stream().anyMatch(end -> bench.mates(end, inlet.end()));
+                    if (joined) {
+                        onward.add(part.out());
+                    }
+                }
+            }
+            offered = onward;
+        }
+        return chain.items().isEmpty()
+                ? bench.mates(leaf.terminal(), scene.jackSocket())
+                : offered.stream().anyMatch(end -> bench.mates(end, scene.jackSocket()));
+    }
+
+    private boolean full(String instance, int used) {
+        KitItem item = item(instance);
+        return bench.parts().stream()
+                .filter(part -> part.item().equals(item))
+                .anyMatch(part ->
+                        part.inlets().size() == used || part.inlets().stream().noneMatch(Part.Inlet::fill));
+    }
+
+    private boolean withinCapacitance(Requirement requirement) {
+        if (requirement.capacitance().isEmpty()) {
+            return true;
+        }
+        return measuredFemtofarads(requirement) <= requirement.capacitance().getAsLong();
+    }
+
+    /** Sum over the items of the measured chains, each once; a stand-in for infinity where one does not state it. */
+    long measuredFemtofarads(Requirement requirement) {
+        Set<String> instances = new HashSet<>();
+        hookup.chains().stream()
+                .filter(chain -> requirement.demand().measured().contains(chain.connection()))
+                .forEach(chain -> instances.addAll(chain.items()));
+        hookup.bundles().stream()
+                .filter(bundle -> bundle.connections().stream()
+                        .anyMatch(requirement.demand().measured()::contains))
+                .forEach(bundle -> instances.addAll(bundle.links()));
+        long sum = 0;
+        for (String instance : instances) {
+            KitItem item = item(instance);
+            sum += Capacitance.known(item) ? Capacitance.of(item) : Option.UNKNOWN_CAPACITANCE;
+        }
+        return sum;
+    }
+
+    /** Items of the measured chains that state a length and no capacitance. */
+    List<String> unknownCapacitance(Requirement requirement) {
+        Set<String> ids = new HashSet<>();
+        hookup.chains().stream()
+                .filter(chain -> requirement.demand().measured().contains(chain.connection()))
+                .flatMap(chain -> chain.items().stream())
+                .map(this::item)
+                .filter(item -> !Capacitance.known(item))
+                .forEach(item -> ids.add(item.id()));
+        List<String> sorted = new ArrayList<>(ids);
+        sorted.sort(leadwright.planner.plan.NaturalOrder.IDS);
+        return sorted;
+    }
+
+    private KitItem item(String instance) {
+        return scene.kit()
+                .item(instance.substring(0, instance.lastIndexOf('/')))
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,21 @@
+package leadwright.planner.wire;
+
+import java.util.List;
+import leadwright.planner.plan.Shortfall;
+
+/** Why a requirement fits no hookup at all, and the smallest additions that would do. */
+final class Shortage {
+    private final Scene scene;
+    private final Fit fit;
+
+    Shortage(Scene scene, Fit fit) {
+        this.scene = scene;
+        this.fit = fit;
+    }
+
+    Shortfall of(Requirement requirement) {
+        Draft draft = Draft.empty(scene.connections().size()).with(requirement);
+        return new Shortfall(
+                "kit", List.copyOf(requirement.demand().all()), "does not fit: " + fit.fits(draft), List.of());
+    }
+}

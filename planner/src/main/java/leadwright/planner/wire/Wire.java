@@ -1,0 +1,136 @@
+package leadwright.planner.wire;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import leadwright.catalog.device.Device;
+import leadwright.catalog.house.House;
+import leadwright.catalog.kit.Kit;
+import leadwright.catalog.table.Connectors;
+import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.Obligation;
+import leadwright.planner.plan.Proof;
+import leadwright.planner.plan.Shortfall;
+
+/**
+ * From obligations and kit to the fewest hookups, with the proof.
+ *
+ * <p>The phases: 1 {@link Scene} numbers the problem, 2 {@link Bench} the kit as a duty allows it, 3 {@link Routes} and
+ * {@link EarthLead} ways through items, 4 {@link Gather} menus of single cells, 5 {@link Row} the row of jacks, 6 {@link Fit}
+ * whether a set of requirements fits one hookup, 7 {@link Followers} and {@link Twins} what need not be looked at twice, 8
+ * {@link Bounds}, 9 {@link Cover} the fewest hookups, 10 {@link Build} items and jacks, 11 {@link Rated} and {@link Coverage}
+ * what may be read where. None knows a later one.
+ */
+public final class Wire {
+    private final Scene scene;
+    private final EarthLead earthLead;
+    private final Fit fit;
+    private final List<Shortfall> shortfalls = new ArrayList<>();
+    private final List<String> uncovered = new ArrayList<>();
+    private final List<String> warnings = new ArrayList<>();
+
+    private Wire(Scene scene, EarthLead earthLead) {
+        this.scene = scene;
+        this.earthLead = earthLead;
+        this.fit = new Fit(scene, earthLead);
+    }
+
+    /**
+     * Wires a device.
+     *
+     * @param connectors the catalog's table; what device and kit define is added here
+     * @param obligations every reading wanted; keys are unique
+     * @return hookups H1, H2 …; where the kit falls short those for what it can do, with what is missing
+     * @throws IllegalArgumentException when a demand names a connection that the device does not have
+     */
+    public static Wiring wire(
+            Device device, Kit kit, House house, Connectors connectors, List<Obligation> obligations) {
+        Scene scene = Scene.of(device, kit, house, connectors, obligations);
+        List<Obligation> earth = obligations.stream()
+                .filter(each -> each.phase() == Obligation.Phase.EARTH)
+                .toList();
+        return new Wire(scene, new EarthLead(device, kit, scene.connectors(), earth)).wiring();
+    }
+
+    private Wiring wiring() {
+        List<Requirement> possible = new ArrayList<>();
+        for (Requirement each : scene.requirements()) {
+            Verdict alone = fit.fits(Draft.empty(scene.connections().size()).with(each));
+            if (alone == Verdict.YES) {
+                possible.add(each);
+            } else {
+                uncovered.addAll(each.keys());
+                shortfalls.add(new Shortage(scene, fit).of(each));
+            }
+        }
+        Cover.Covering covering = new Cover(scene, fit).cover(possible);
+        List<Hookup> hookups = new ArrayList<>();
+        List<Draft> drafts = sorted(covering.hookups());
+        for (Draft draft : drafts) {
+            hookups.add(Build.hookup(scene, fit, withEarth(draft, possible), "H" + (hookups.size() + 1)));
+        }
+        if (hookups.isEmpty()) {
+            hookups.add(new Hookup("H1", List.of(), List.of(), List.of()));
+        }
+        Map<String, List<String>> takenIn = takenIn(hookups);
+        return new Wiring(hookups, takenIn, proof(covering, hookups.size()), shortfalls, uncovered, warnings);
+    }
+
+    private static List<Draft> sorted(List<Draft> drafts) {
+        return drafts.stream()
+                .sorted(Comparator.comparingInt((Draft draft) -> draft.members().stream()
+                        .mapToInt(Requirement::index)
+                        .min()
+                        .orElse(0)))
+                .toList();
+    }
+
+    /** The earth lead in every hookup that has room for it: the order of hookups is then free. */
+    private Draft withEarth(Draft draft, List<Requirement> possible) {
+        for (Requirement each : possible) {
+            if (each.earth() && !draft.earth() && fit.fits(draft, each) == Verdict.YES) {
+                return draft.with(each);
+            }
+        }
+        return draft;
+    }
+
+    private Proof proof(Cover.Covering covering, int hookups) {
+        String rest = uncovered.isEmpty() ? "" : " For what this kit can wire; what it cannot is listed.";
+        if (covering.hookups().isEmpty()) {
+            return new Proof(1, 1, "No reading asks for wiring: one hookup in which nothing is plugged in." + rest);
+        }
+        String met = covering.lowerBound() == hookups && hookups == 1 ? "One hookup serves all demands. " : "";
+        return new Proof(hookups, covering.lowerBound(), met + covering.argument() + rest);
+    }
+
+    private Map<String, List<String>> takenIn(List<Hookup> hookups) {
+        Map<String, List<String>> takenIn = new LinkedHashMap<>();
+        List<String> all = hookups.stream().map(Hookup::id).toList();
+        scene.obligations().forEach(each -> takenIn.put(each.key(), all));
+        for (Requirement requirement : scene.requirements()) {
+            List<String> ids = new ArrayList<>();
+            for (Hookup hookup : hookups) {
+                if (serves(hookup, requirement)) {
+                    ids.add(hookup.id());
+                }
+            }
+            requirement.keys().forEach(key -> takenIn.put(key, List.copyOf(ids)));
+        }
+        return takenIn;
+    }
+
+    private boolean serves(Hookup hookup, Requirement requirement) {
+        if (requirement.earth()) {
+            return !hookup.earth().isEmpty();
+        }
+        return scene.kit()
+                        .tester()
+                        .jacks()
+                        .map(jacks -> Coverage.covers(hookup, requirement.demand(), jacks))
+                        .orElse(false)
+                && new Rated(scene, fit.tray(requirement.duty()).bench(), hookup).carries(requirement);
+    }
+}
