@@ -47,7 +47,7 @@ record ConnectorWords(List<ConnectorDefinition> definitions, Set<String> words) 
     private static List<String> mates(Fields row, Set<String> words) {
         List<String> mates = new ArrayList<>();
         for (Located<String> mate : row.locatedTexts("mates")) {
-            Optional<String> near = Spelling.nearest(mate.value(), words);
+            Optional<String> near = row.findings().nearest(mate.value(), words);
             if (!words.contains(mate.value()) && near.isPresent()) {
                 row.findings()
                         .problem(

@@ -24,7 +24,7 @@ final class HouseLimits {
                         .problem(
                                 top.at("rules"),
                                 Spelling.show(each) + " is no rule set of this program; "
-                                        + Spelling.instead(each, known)));
+                                        + top.findings().instead(each, known)));
         return id;
     }
 
@@ -45,7 +45,8 @@ final class HouseLimits {
             row.findings()
                     .problem(
                             row.at("limit"),
-                            Spelling.show(id) + " is no limit of any rule set; " + Spelling.instead(id, known));
+                            Spelling.show(id) + " is no limit of any rule set; "
+                                    + row.findings().instead(id, known));
         }
         return found;
     }

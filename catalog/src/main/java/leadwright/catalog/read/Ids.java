@@ -40,7 +40,7 @@ final class Ids {
     /** Notes a problem unless the word is a known id. */
     boolean refers(String word, Place at) {
         if (!places.containsKey(word)) {
-            String instead = places.isEmpty() ? "the file lists none" : Spelling.instead(word, places.keySet());
+            String instead = places.isEmpty() ? "the file lists none" : findings.instead(word, places.keySet());
             findings.problem(at, Spelling.show(word) + " is no " + thing + " of this file; " + instead);
             return false;
         }

@@ -330,7 +330,7 @@ public final class Fields {
             if (!asked.contains(entry.key())) {
                 findings.problem(
                         entry.at(),
-                        "unknown key " + Spelling.show(entry.key()) + "; " + Spelling.instead(entry.key(), asked));
+                        "unknown key " + Spelling.show(entry.key()) + "; " + findings.instead(entry.key(), asked));
             }
         }
         inner.values().forEach(Fields::close);

@@ -1,18 +1,24 @@
 package leadwright.catalog.text;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 
 /** Collects, while one file is read, its problems and the values filled in for what it leaves out. */
 public final class Findings {
 
+    /** Enough for every slip of a person; a file with more of them than that gets no further hints. */
+    private static final int MOST_COMPARISONS = 2_000_000;
+
     private final String file;
     private final Set<Problem> problems = new LinkedHashSet<>();
     private final List<String> assumed = new ArrayList<>();
+    private long comparisonsLeft = MOST_COMPARISONS;
 
     /** @param file name of the file as messages show it */
     Findings(String file) {
@@ -21,6 +27,18 @@ public final class Findings {
 
     public void problem(Place at, String message) {
         problems.add(new Problem(file, at.line(), at.column(), message));
+    }
+
+    /** The known word nearest to the one written, as {@link Spelling#nearest}, while the file's hints cost little. */
+    public Optional<String> nearest(String word, Collection<String> known) {
+        comparisonsLeft -= known.size();
+        return comparisonsLeft < 0 ? Optional.empty() : Spelling.nearest(word, known);
+    }
+
+    /** What to say after a word that is not known: the nearest one, or those that are. */
+    public String instead(String word, Collection<String> known) {
+        Optional<String> nearest = nearest(word, known);
+        return comparisonsLeft < 0 ? "further hints are left out" : Spelling.instead(nearest, known);
     }
 
     /** Notes a value that was filled in, or a statement that is not used: documents state it. */

@@ -46,7 +46,10 @@ public final class Spelling {
 
     /** What to say after a word that is not known: the nearest one, or the list of those that are. */
     public static String instead(String word, Collection<String> known) {
-        Optional<String> nearest = nearest(word, known);
+        return instead(nearest(word, known), known);
+    }
+
+    static String instead(Optional<String> nearest, Collection<String> known) {
         if (nearest.isPresent()) {
             return "did you mean '" + nearest.get() + "'?";
         }

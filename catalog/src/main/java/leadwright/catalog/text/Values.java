@@ -81,7 +81,7 @@ final class Values {
                 ? Optional.of(word)
                 : wrong(
                         node,
-                        Spelling.show(word) + " is not a word for '" + key + "'; " + Spelling.instead(word, words));
+                        Spelling.show(word) + " is not a word for '" + key + "'; " + findings.instead(word, words));
     }
 
     /** Where yes and no are among the words, true and false say the same. */

@@ -37,6 +37,7 @@ import leadwright.catalog.quantity.Quantities;
 import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.text.Outcome;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 /** What stands in for the keys that a file leaves out, and every key that the examples do not show. */
 class DefaultsTest {
@@ -276,5 +277,23 @@ class DefaultsTest {
         Device device = device(json).record();
         assertThat(device.name()).isEqualTo("Small");
         assertThat(device.touchPoints().get(0).earthed()).isEqualTo(Earthed.NO);
+    }
+
+    /** Ten thousand parts and two hundred thousand wrong references to them: refused in seconds, all of them named. */
+    @Test
+    @Timeout(30)
+    void aLargeBrokenFileIsRefusedInSeconds() {
+        StringBuilder text = new StringBuilder(
+                "leadwright: device/1\nname: x\nsupply: {connection: none}\nprotection: internally-powered\napplied-parts:\n");
+        for (int i = 0; i < 10_000; i++) {
+            text.append("  - {id: part").append(100_000 + i).append(", type: B, set: ecg-3, terminal: tab}\n");
+        }
+        text.append("panel: [");
+        for (int i = 0; i < 200_000; i++) {
+            text.append(i == 0 ? "" : ",").append("qqrt").append(100_000 + i);
+        }
+        assertThat(DeviceReader.read("t.yaml", bytes(text.append("]\n").toString()))
+                        .problems())
+                .hasSize(200_000);
     }
 }
