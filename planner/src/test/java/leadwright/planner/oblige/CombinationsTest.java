@@ -1,0 +1,190 @@
+package leadwright.planner.oblige;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import leadwright.catalog.device.Device;
+import leadwright.catalog.kit.Kit;
+import leadwright.planner.plan.Obligation;
+import leadwright.planner.plan.Shortfall;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * Class, supply, type of the part and what the tester can switch, in combination, each line counted by hand.
+ *
+ * <pre>
+ *   frame (earthed, class I only)  ─┐
+ *   knob  (bare metal, unearthed)  ─┤ device ─ part p with two wires a, b of one function
+ * </pre>
+ *
+ * The last column names what the shortfalls are about, in the order in which the readings need it.
+ */
+class CombinationsTest {
+
+    private static final String COLUMNS = "earth el fe equip ap touch patient aux mains metal";
+
+    private static final String RECURRENT = """
+            class   supply     type without            | earth el fe equip ap touch patient aux mains metal | missing
+            class-1 detachable B    -                  | 1     0  0  2     0  0     0       0   0     0     | -
+            class-1 detachable BF   -                  | 1     0  0  2     4  0     0       0   0     0     | -
+            class-1 detachable CF   -                  | 1     0  0  2     4  0     0       0   0     0     | -
+            class-1 fixed      B    -                  | 1     0  0  2     0  0     0       0   0     0     | -
+            class-1 fixed      BF   -                  | 1     0  0  2     4  0     0       0   0     0     | -
+            class-1 fixed      CF   -                  | 1     0  0  2     4  0     0       0   0     0     | -
+            class-1 adapter    CF   -                  | 1     0  0  2     4  0     0       0   0     0     | -
+            class-1 permanent  B    -                  | 1     0  0  0     0  1     0       0   0     0     | -
+            class-1 permanent  CF   -                  | 1     0  0  0     0  1     0       0   0     0     | fixed-plant
+            class-2 detachable B    -                  | 0     0  0  2     0  0     0       0   0     0     | -
+            class-2 detachable CF   -                  | 0     0  0  2     4  0     0       0   0     0     | -
+            class-2 fixed      BF   -                  | 0     0  0  2     4  0     0       0   0     0     | -
+            class-2 adapter    BF   -                  | 0     0  0  2     4  0     0       0   0     0     | -
+            class-2 functional BF   -                  | 0     0  2  4     4  0     0       0   0     0     | -
+            class-2 permanent  BF   -                  | 0     0  0  0     0  1     0       0   0     0     | fixed-plant
+            battery none       B    -                  | 0     0  0  0     0  0     0       0   0     0     | -
+            battery none       CF   -                  | 0     0  0  0     2  0     0       0   0     0     | -
+            class-1 fixed      BF   supply             | 1     0  0  2     4  0     0       0   0     0     | -
+            class-1 fixed      BF   polarity           | 1     0  0  1     2  0     0       0   0     0     | tester-switch-polarity
+            class-2 functional BF   earth              | 0     0  2  2     4  0     0       0   0     0     | tester-switch-earth
+            """;
+
+    private static final String THIRD = """
+            class   supply     type without               | earth el fe equip ap touch patient aux mains metal | missing
+            class-1 detachable B    -                     | 2     4  0  0     0  8     12      24  0     4     | -
+            class-1 detachable BF   -                     | 2     4  0  0     0  8     12      24  4     4     | -
+            class-1 detachable CF   -                     | 2     4  0  0     0  8     24      24  8     0     | -
+            class-1 fixed      B    -                     | 1     4  0  0     0  8     12      24  0     4     | -
+            class-1 fixed      BF   -                     | 1     4  0  0     0  8     12      24  4     4     | -
+            class-1 fixed      CF   -                     | 1     4  0  0     0  8     24      24  8     0     | -
+            class-1 adapter    CF   -                     | 1     4  0  0     0  8     24      24  8     0     | -
+            class-1 permanent  B    -                     | 1     0  0  0     0  1     0       0   0     0     | fixed-plant
+            class-1 permanent  CF   -                     | 1     0  0  0     0  1     0       0   0     0     | fixed-plant
+            class-2 detachable B    -                     | 0     0  0  0     0  4     8       16  0     4     | -
+            class-2 detachable BF   -                     | 0     0  0  0     0  4     8       16  4     4     | -
+            class-2 fixed      CF   -                     | 0     0  0  0     0  4     16      16  8     0     | -
+            class-2 adapter    BF   -                     | 0     0  0  0     0  4     8       16  4     4     | -
+            class-2 functional BF   -                     | 0     0  4  0     0  6     12      16  4     4     | -
+            class-2 permanent  BF   -                     | 0     0  0  0     0  1     0       0   0     0     | fixed-plant
+            battery none       B    -                     | 0     0  0  0     0  1     2       4   0     2     | -
+            battery none       BF   -                     | 0     0  0  0     0  1     2       4   2     2     | -
+            battery none       CF   -                     | 0     0  0  0     0  1     4       4   4     0     | -
+            class-1 fixed      BF   earth                 | 1     4  0  0     0  4     8       16  4     4     | tester-switch-earth
+            class-1 fixed      BF   supply                | 1     2  0  0     0  6     8       16  4     4     | tester-switch-supply
+            class-1 fixed      BF   polarity              | 1     2  0  0     0  4     6       12  2     2     | tester-switch-polarity
+            class-1 fixed      CF   earth+supply          | 1     2  0  0     0  2     8       8   8     0     | tester-switch-supply+tester-switch-earth
+            class-1 fixed      CF   earth+supply+polarity | 1     1  0  0     0  1     4       4   4     0     | tester-switch-polarity+tester-switch-supply+tester-switch-earth
+            class-2 fixed      B    supply                | 0     0  0  0     0  2     4       8   0     4     | tester-switch-supply
+            class-2 fixed      BF   polarity              | 0     0  0  0     0  2     4       8   2     2     | tester-switch-polarity
+            class-2 functional CF   earth                 | 0     0  4  0     0  4     16      16  8     0     | tester-switch-earth
+            battery none       CF   earth+supply+polarity | 0     0  0  0     0  1     4       4   4     0     | -
+            """;
+
+    @TestFactory
+    Stream<DynamicTest> counted_by_hand() {
+        return Stream.concat(lines(Bench.RECURRENT, RECURRENT), lines(Bench.THIRD, THIRD));
+    }
+
+    private static Stream<DynamicTest> lines(String rules, String table) {
+        return table.lines()
+                .skip(1)
+                .map(line -> DynamicTest.dynamicTest(
+                        rules + ": "
+                                + line.substring(0, line.indexOf('|')).trim().replaceAll(" +", " "),
+                        () -> compare(rules, line)));
+    }
+
+    private static void compare(String rules, String line) {
+        String[] columns = line.split("\\|");
+        String[] given = columns[0].trim().split(" +");
+        Obligations due = Bench.due(device(given[0], given[1], given[2]), kit(given[3]), rules);
+
+        Map<String, Integer> expected = new LinkedHashMap<>();
+        String[] counts = columns[1].trim().split(" +");
+        for (int i = 0; i < counts.length; i++) {
+            expected.put(COLUMNS.split(" ")[i], Integer.parseInt(counts[i]));
+        }
+        assertThat(counted(due)).isEqualTo(expected);
+        String missing = due.shortfalls().stream()
+                .map(Shortfall::about)
+                .map(about -> about.replace(' ', '-'))
+                .collect(Collectors.joining("+"));
+        assertThat(missing.isEmpty() ? "-" : missing).isEqualTo(columns[2].trim());
+        boolean outlet = !given[1].equals("permanent") && !given[1].equals("none");
+        assertThat(due.wanted().stream()
+                        .filter(each -> each.quantity().word().equals("supply-voltage"))
+                        .count())
+                .isEqualTo(outlet ? 3 : 0);
+    }
+
+    private static Map<String, Integer> counted(Obligations due) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        for (String column : COLUMNS.split(" ")) {
+            counts.put(column, 0);
+        }
+        for (Obligation each : due.wanted()) {
+            String column = switch (each.quantity()) {
+                case EARTH_RESISTANCE -> "earth";
+                case EARTH_LEAKAGE -> "el";
+                case FUNCTIONAL_EARTH_LEAKAGE -> "fe";
+                case EQUIPMENT_LEAKAGE -> "equip";
+                case APPLIED_PART_LEAKAGE -> "ap";
+                case TOUCH_CURRENT -> "touch";
+                case PATIENT_LEAKAGE -> "patient";
+                case PATIENT_AUXILIARY -> "aux";
+                case MAINS_ON_APPLIED_PART -> "mains";
+                case MAINS_ON_UNEARTHED_METAL -> "metal";
+                case SUPPLY_VOLTAGE, TESTER_CHECK -> "checks";
+                default -> throw new AssertionError("not expected: " + each.key());
+            };
+            counts.merge(column, 1, Integer::sum);
+        }
+        counts.remove("checks");
+        return counts;
+    }
+
+    private static Device device(String protection, String supply, String type) {
+        List<String> lines = new ArrayList<>(List.of("leadwright: device/1", "name: Two-wire device"));
+        String rated = ", system: line-neutral, voltage: 230 V, frequency: 50 Hz, current: 0.5 A";
+        String connection = switch (supply) {
+            case "detachable" -> "detachable-cord, inlet: iec-60320-c14, cord-plug: bs-1363" + rated;
+            case "fixed", "functional" -> "fixed-cord, cord-plug: bs-1363" + rated;
+            case "permanent" -> "permanent" + rated;
+            case "adapter" -> "external-adapter, cord-plug: bs-1363" + rated;
+            default -> "none";
+        };
+        lines.add("supply: {connection: " + connection + "}");
+        if (supply.equals("adapter")) {
+            lines.add("adapter: {class: " + protection + ", functional-earth: none}");
+        }
+        if (supply.equals("functional")) {
+            lines.add("functional-earth: via-cord");
+        }
+        lines.add("protection: " + (protection.equals("battery") ? "internally-powered" : protection));
+        lines.add("battery: " + (protection.equals("battery") ? "only" : "none"));
+        lines.add("mains-switch: both-poles");
+        lines.add("start-up: 5 s");
+        lines.add("shut-down: 2 s");
+        lines.add("tolerates-power-cut: yes");
+        lines.add("applied-parts:");
+        lines.add("  - {id: p, name: Part, type: " + type + ", connections: [{id: a, terminal: snap-socket},"
+                + " {id: b, terminal: snap-socket}]}");
+        lines.add("touch-points:");
+        if (protection.equals("class-1")) {
+            lines.add("  - {id: frame, name: Frame, earthed: yes, surface: metal}");
+        }
+        lines.add("  - {id: knob, name: Knob, earthed: no, surface: metal}");
+        return Bench.deviceFrom(String.join("\n", lines) + "\n");
+    }
+
+    private static Kit kit(String without) {
+        List<String> switches = new ArrayList<>(List.of("earth", "supply", "polarity"));
+        switches.removeAll(List.of(without.split("\\+")));
+        return Bench.marrowgateWith(
+                "switches: [earth, supply, polarity]", "switches: [" + String.join(", ", switches) + "]");
+    }
+}

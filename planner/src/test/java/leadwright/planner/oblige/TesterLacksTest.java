@@ -1,0 +1,159 @@
+package leadwright.planner.oblige;
+
+import static leadwright.planner.oblige.Bench.RECURRENT;
+import static leadwright.planner.oblige.Bench.THIRD;
+import static leadwright.planner.oblige.Bench.get;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import leadwright.catalog.device.Device;
+import leadwright.catalog.kit.Component;
+import leadwright.catalog.kit.Kit;
+import leadwright.catalog.rules.QuantityKind;
+import leadwright.planner.plan.Demand;
+import leadwright.planner.plan.Obligation;
+import leadwright.planner.plan.Shortfall;
+import org.junit.jupiter.api.Test;
+
+/** What a tester lacks: what is not measured, and why, and what would do. */
+class TesterLacksTest {
+    private static final Device MONITOR = Bench.device("brindlewick-ward-monitor");
+
+    private static Shortfall only(Obligations due) {
+        assertThat(due.shortfalls()).hasSize(1);
+        return due.shortfalls().get(0);
+    }
+
+    private static long count(Obligations due, QuantityKind quantity) {
+        return due.wanted().stream().filter(each -> each.quantity() == quantity).count();
+    }
+
+    @Test
+    void another_measuring_network_serves_no_leakage_reading() {
+        Kit kit = Bench.marrowgateWith("networks: [iec-60601]", "networks: [iec-60990]");
+        Obligations due = Bench.due(MONITOR, kit, RECURRENT);
+        Shortfall missing = only(due);
+        assertThat(missing.about()).isEqualTo("measuring network");
+        assertThat(missing.because()).contains("equipment-leakage (2 readings)", "applied-part-leakage (24 readings)");
+        assertThat(missing.connections()).contains("ecg.R", "housing.bezel-screw");
+        assertThat(missing.additions()).containsExactly("a tester with the iec-60601 network");
+        assertThat(count(due, QuantityKind.EARTH_RESISTANCE)).isEqualTo(2);
+        assertThat(due.wanted()).noneMatch(each -> each.network().isPresent());
+    }
+
+    @Test
+    void without_direct_components_only_those_are_missing() {
+        Obligations due = Bench.due(MONITOR, Bench.marrowgateWith("components: [ac, dc]", "components: [ac]"), THIRD);
+        assertThat(only(due).about()).isEqualTo("tester component dc");
+        assertThat(only(due).because())
+                .contains("patient-leakage d.c. (90 readings)", "total-patient-leakage d.c. (12 readings)");
+        assertThat(due.wanted())
+                .noneMatch(each -> each.component().filter(Component.DC::equals).isPresent());
+        assertThat(count(due, QuantityKind.PATIENT_LEAKAGE)).isEqualTo(90);
+    }
+
+    @Test
+    void without_a_source_no_mains_on_a_part() {
+        Kit kit = Bench.marrowgateWith(
+                "mains-on-applied-part: {voltage: 230 V, short-circuit: 3.5 mA, reading: corrected}",
+                "mains-on-applied-part: false");
+        Obligations due = Bench.due(MONITOR, kit, THIRD);
+        assertThat(only(due).about()).isEqualTo("mains-on-applied-part");
+        assertThat(only(due).because())
+                .contains(
+                        "mains-on-applied-part (60 readings)",
+                        "total-mains-on-applied-part (8 readings)",
+                        "mains-on-unearthed-metal (12 readings)");
+        assertThat(due.wanted()).noneMatch(each -> each.sourcePolarity().isPresent());
+    }
+
+    @Test
+    void a_source_below_the_mains_serves_only_if_its_readings_are_corrected() {
+        String source = "mains-on-applied-part: {voltage: 230 V, short-circuit: 3.5 mA, reading: corrected}";
+        Kit raw = Bench.marrowgateWith(source, source.replace("230", "120").replace("corrected", "raw"));
+        assertThat(only(Bench.due(MONITOR, raw, THIRD)).because())
+                .contains("120 V is below the device's mains voltage");
+        Kit corrected = Bench.marrowgateWith(source, source.replace("230", "120"));
+        Obligations due = Bench.due(MONITOR, corrected, THIRD);
+        assertThat(due.shortfalls()).isEmpty();
+        assertThat(due.warnings()).anyMatch(text -> text.contains("check that its readings are corrected to 230 V"));
+    }
+
+    @Test
+    void an_earth_test_with_one_lead_does_not_serve_inlet_and_cord() {
+        Kit kit = Bench.marrowgateWith(
+                "sockets: [earth-jack, outlet-earth, second-jack]", "sockets: [earth-jack, outlet-earth]");
+        Obligations due = Bench.due(MONITOR, kit, THIRD);
+        assertThat(only(due).about()).isEqualTo("earth-test sockets");
+        assertThat(only(due).because()).contains("need two", "earth-resistance (3 readings)");
+        assertThat(Bench.due(MONITOR, kit, RECURRENT).shortfalls()).isEmpty();
+    }
+
+    @Test
+    void without_the_outlets_earth_the_cord_is_taken_out() {
+        Kit kit = Bench.marrowgateWith(
+                "sockets: [earth-jack, outlet-earth, second-jack]", "sockets: [earth-jack, second-jack]");
+        Obligations due = Bench.due(MONITOR, kit, RECURRENT);
+        assertThat(due.shortfalls()).isEmpty();
+        Obligation inlet = get(due, "earth-resistance/pole-clamp/off");
+        assertThat(inlet.earthSubject()).contains(Obligation.EarthSubject.INLET_TO_PART);
+        assertThat(inlet.limit().orElseThrow().value().text()).isEqualTo("200 mohm");
+        assertThat(get(due, "earth-resistance/cord/off")
+                        .limit()
+                        .orElseThrow()
+                        .value()
+                        .text())
+                .isEqualTo("100 mohm");
+        Device fixed = Bench.device("dovecote-infant-warmer");
+        assertThat(only(Bench.due(fixed, kit, RECURRENT)).because()).contains("earth of its outlet");
+    }
+
+    @Test
+    void the_probe_takes_a_jack_where_it_touches_through_one() {
+        Kit kit = Bench.marrowgateWith("touch-through: own", "touch-through: jack");
+        Obligation touched = get(Bench.due(MONITOR, kit, THIRD), "touch-current/housing.bezel-screw/normal/ac");
+        assertThat(touched.demand()).isEqualTo(Demand.of(List.of("touch-probe")));
+        assertThat(touched.place()).contains("bezel-screw");
+    }
+
+    @Test
+    void without_a_place_for_the_probe_bare_metal_is_not_touched() {
+        Kit kit = Bench.marrowgateWith("  touch-through: own\n", "");
+        Obligations due = Bench.due(Bench.device("oddlebar-rescue-set"), kit, THIRD);
+        assertThat(due.shortfalls()).extracting(Shortfall::about).containsExactly("touch probe");
+        assertThat(Bench.keys(due)).contains("touch-current/housing.shell/normal/ac");
+        assertThat(Bench.keys(due)).noneMatch(key -> key.startsWith("touch-current/housing.handle-insert"));
+    }
+
+    @Test
+    void the_known_resistor_is_read_at_start_and_end_and_says_what_to_expect() {
+        Obligations due = Bench.due(MONITOR, Bench.marrowgate(), RECURRENT);
+        assertThat(Bench.keys(due))
+                .contains("tester-check/known-resistor/start/off/ac", "tester-check/known-resistor/end/off/ac");
+        assertThat(get(due, "tester-check/known-resistor/start/off/ac").note())
+                .hasValueSatisfying(note -> assertThat(note).contains("about 100 uA", "230 V"));
+        Kit none = Bench.marrowgateWith(
+                "checks:\n  - {id: known-resistor, value: 2.3 Mohm, tolerance: 5 %, voltage: 300 V}\n", "checks: []\n");
+        assertThat(Bench.due(MONITOR, none, RECURRENT).warnings()).anyMatch(text -> text.contains("no known resistor"));
+        Kit weak = Bench.marrowgateWith("tolerance: 5 %, voltage: 300 V", "tolerance: 5 %, voltage: 150 V");
+        Obligations without = Bench.due(MONITOR, weak, RECURRENT);
+        assertThat(count(without, QuantityKind.TESTER_CHECK)).isZero();
+        assertThat(without.warnings()).anyMatch(text -> text.contains("not rated for 230 V"));
+    }
+
+    @Test
+    void a_resistor_of_milliohms_checks_the_earth_test() {
+        Obligations due = Bench.due(Bench.device("slaterow-tilt-table"), Bench.kit("k3-fixed-plant-case"), RECURRENT);
+        Obligation check = get(due, "tester-check/known-resistor/start/off");
+        assertThat(check.note()).contains("expected: 100 mohm within 1 %");
+        assertThat(check.component()).isEmpty();
+    }
+
+    @Test
+    void too_little_test_current_is_warned_of() {
+        Kit kit = Bench.marrowgateWith("currents: [200 mA, 25 A]", "currents: [200 mA, 10 A]");
+        assertThat(Bench.due(MONITOR, kit, THIRD).warnings())
+                .anyMatch(text -> text.contains("earth test with 25 A or more (mark C)"));
+        assertThat(Bench.due(MONITOR, kit, RECURRENT).warnings()).noneMatch(text -> text.contains("earth test with"));
+    }
+}
