@@ -3,12 +3,14 @@ package leadwright.catalog.read;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import leadwright.catalog.kit.ItemKind;
 import leadwright.catalog.kit.KitItem;
 import leadwright.catalog.quantity.Dimension;
 import leadwright.catalog.quantity.QuantityException;
 import leadwright.catalog.table.Conductors;
+import leadwright.catalog.table.MainsCouplers;
 import leadwright.catalog.text.Fields;
 import leadwright.catalog.text.Spelling;
 
@@ -33,7 +35,8 @@ final class ItemReading {
             ends = List.of(row.oneOf("trunk", connectors), row.oneOf("branch", connectors));
             branches = row.whole("branches", 2, MOST_BRANCHES);
         } else {
-            ends = row.oneOfs("ends", connectors);
+            ends = row.oneOfs(
+                    "ends", kind.filter(ItemKind.ADAPTER::equals).isPresent() ? withMains(connectors) : connectors);
             if (kind.isPresent()) {
                 refuse(
                         row,
@@ -57,6 +60,13 @@ final class ItemReading {
                 row.optionalQuantity("capacitance", Dimension.CAPACITANCE_PER_LENGTH),
                 row.whole("stock", 0, MOST_STOCK),
                 price(row));
+    }
+
+    /** An adapter may also go between a wall plug and an outlet: the socket it offers, then the plug it ends in. */
+    private static Set<String> withMains(Set<String> connectors) {
+        Set<String> words = new TreeSet<>(connectors);
+        words.addAll(MainsCouplers.builtIn().plugs().keySet());
+        return words;
     }
 
     private static void refuse(Fields row, List<String> keys, String instead) {

@@ -5,9 +5,13 @@ import static leadwright.planner.oblige.Bench.THIRD;
 import static leadwright.planner.oblige.Bench.get;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Optional;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.house.House;
 import leadwright.catalog.kit.Kit;
+import leadwright.catalog.quantity.Dimension;
+import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.rules.Limit;
 import leadwright.catalog.rules.Mark;
 import leadwright.planner.plan.Obligation;
@@ -29,6 +33,31 @@ class LimitsTest {
 
     private static Obligations due(Device device) {
         return Bench.due(device, Bench.marrowgate(), RECURRENT);
+    }
+
+    /** As a program might build it; the reader of house files refuses a loosened limit where it stands. */
+    private static House tighter(String limit, Optional<Quantity> atMost, Optional<Quantity> atLeast) {
+        House plain = Bench.house("insulation: always\n");
+        return new House(
+                plain.rules(),
+                plain.methods(),
+                plain.insulation(),
+                plain.labels(),
+                plain.paper(),
+                plain.words(),
+                plain.aim(),
+                plain.replugUnderPower(),
+                plain.capacitanceShare(),
+                plain.capacitanceLimit(),
+                plain.pastDue(),
+                plain.decision(),
+                plain.times(),
+                List.of(new House.Tighter(limit, atMost, atLeast, "ours")),
+                plain.extraTests(),
+                plain.joinStricter(),
+                plain.signs(),
+                plain.confirmed(),
+                plain.department());
     }
 
     private static String value(Obligation reading) {
@@ -53,7 +82,7 @@ class LimitsTest {
     @Test
     void a_house_that_loosens_a_limit_is_refused() {
         Obligations due =
-                due(Bench.house("tighter: [{limit: iec-62353-part-direct-cf, at-most: 60 uA, because: easier}]\n"));
+                due(tighter("iec-62353-part-direct-cf", Optional.of(Quantity.microAmperes(60)), Optional.empty()));
         assertThat(due.refusal())
                 .contains(
                         "house rules, tighter iec-62353-part-direct-cf: 60 uA is looser than 50 uA; a house may tighten"
@@ -71,17 +100,24 @@ class LimitsTest {
 
     @Test
     void a_floor_is_tightened_upwards_only() {
-        String lines = "insulation: always\n"
-                + "tighter: [{limit: iec-62353-insulation-mains-to-earth, at-least: %s, because: ours}]\n";
-        Obligations stricter = due(Bench.house(String.format(lines, "5 Mohm")));
+        String limit = "iec-62353-insulation-mains-to-earth";
+        Quantity megohm = Quantity.of(Dimension.RESISTANCE, 1_000_000_000_000L);
+        Obligations stricter = due(tighter(limit, Optional.empty(), Optional.of(megohm.times(5))));
         assertThat(value(get(stricter, "insulation-resistance/mains-to-earth/off")))
                 .isEqualTo("5 Mohm");
-        assertThat(due(Bench.house(String.format(lines, "1 Mohm"))).refusal()).isPresent();
+        assertThat(due(tighter(limit, Optional.empty(), Optional.of(megohm))).refusal())
+                .isPresent();
+        assertThat(due(tighter(limit, Optional.of(megohm.times(5)), Optional.empty()))
+                        .refusal())
+                .hasValueSatisfying(text -> assertThat(text).contains("the limit is at-least 2 Mohm; write at-least"));
+        assertThat(due(tighter(limit, Optional.empty(), Optional.of(Quantity.microAmperes(5))))
+                        .refusal())
+                .hasValueSatisfying(text -> assertThat(text).contains("cannot be compared"));
     }
 
     @Test
     void an_unknown_limit_is_warned_of() {
-        Obligations due = due(Bench.house("tighter: [{limit: iec-62353-part-cf, at-most: 40 uA, because: typo}]\n"));
+        Obligations due = due(tighter("iec-62353-part-cf", Optional.of(Quantity.microAmperes(40)), Optional.empty()));
         assertThat(due.warnings()).anyMatch(text -> text.contains("no rule set has a limit 'iec-62353-part-cf'"));
     }
 
