@@ -1,0 +1,144 @@
+package leadwright.render.diagram;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToIntFunction;
+
+/**
+ * The order of blocks of lines with the fewest crossings, where the lines stand in a given order before. Blocks of one line
+ * never cross each other in the order in which they stand; larger blocks are placed among them exactly for up to
+ * {@value #EXACT} of these, by their mean place and exchanges of neighbours beyond.
+ */
+final class BlockOrder {
+    private static final int EXACT = 6;
+
+    private BlockOrder() {}
+
+    static List<String> fewest(List<List<String>> blocks, ToIntFunction<String> place) {
+        List<List<String>> sorted = new ArrayList<>(blocks);
+        sorted.removeIf(List::isEmpty);
+        sorted.sort(Comparator.comparingDouble((List<String> block) ->
+                        block.stream().mapToInt(place).average().orElse(0))
+                .thenComparing(block -> place.applyAsInt(block.get(0))));
+        List<List<String>> large =
+                sorted.stream().filter(block -> block.size() > 1).toList();
+        if (large.size() <= EXACT) {
+            List<List<String>> single =
+                    sorted.stream().filter(block -> block.size() == 1).toList();
+            sorted = insertedBest(single, large, place);
+        } else {
+            exchange(sorted, place);
+        }
+        return sorted.stream().flatMap(List::stream).toList();
+    }
+
+    /** Tries every order of the large blocks; among the single ones each then has one best gap, sought from the top. */
+    private static List<List<String>> insertedBest(
+            List<List<String>> single, List<List<String>> large, ToIntFunction<String> place) {
+        List<List<String>> best = null;
+        long fewest = Long.MAX_VALUE;
+        for (List<List<String>> order : orders(large)) {
+            List<List<String>> tried = merged(single, order, place);
+            long crossings = crossings(tried, place);
+            if (crossings < fewest) {
+                fewest = crossings;
+                best = tried;
+            }
+        }
+        return best;
+    }
+
+    /** Merges two sequences of blocks that keep their order, with the fewest crossings between them. */
+    private static List<List<String>> merged(
+            List<List<String>> single, List<List<String>> large, ToIntFunction<String> place) {
+        int n = single.size();
+        int m = large.size();
+        long[][] cost = new long[n + 1][m + 1];
+        boolean[][] takeLarge = new boolean[n + 1][m + 1];
+        for (int i = n; i >= 0; i--) {
+            for (int j = m; j >= 0; j--) {
+                if (i == n && j == m) {
+                    continue;
+                }
+                long bySingle = Long.MAX_VALUE;
+                if (i < n) {
+                    bySingle = cost[i + 1][j];
+                    for (int k = j; k < m; k++) {
+                        bySingle += crossings(single.get(i), large.get(k), place);
+                    }
+                }
+                long byLarge = Long.MAX_VALUE;
+                if (j < m) {
+                    byLarge = cost[i][j + 1];
+                    for (int k = i; k < n; k++) {
+                        byLarge += crossings(large.get(j), single.get(k), place);
+                    }
+                }
+                takeLarge[i][j] = byLarge < bySingle;
+                cost[i][j] = Math.min(byLarge, bySingle);
+            }
+        }
+        List<List<String>> all = new ArrayList<>();
+        int i = 0;
+        int j = 0;
+        while (i < n || j < m) {
+            all.add(takeLarge[i][j] ? large.get(j++) : single.get(i++));
+        }
+        return all;
+    }
+
+    private static List<List<List<String>>> orders(List<List<String>> blocks) {
+        if (blocks.isEmpty()) {
+            return List.of(List.of());
+        }
+        List<List<List<String>>> all = new ArrayList<>();
+        for (int i = 0; i < blocks.size(); i++) {
+            List<List<String>> rest = new ArrayList<>(blocks);
+            List<String> first = rest.remove(i);
+            for (List<List<String>> order : orders(rest)) {
+                List<List<String>> longer = new ArrayList<>(List.of(first));
+                longer.addAll(order);
+                all.add(longer);
+            }
+        }
+        return all;
+    }
+
+    private static void exchange(List<List<String>> blocks, ToIntFunction<String> place) {
+        boolean better = true;
+        while (better) {
+            better = false;
+            for (int i = 0; i + 1 < blocks.size(); i++) {
+                List<String> a = blocks.get(i);
+                List<String> b = blocks.get(i + 1);
+                if (crossings(b, a, place) < crossings(a, b, place)) {
+                    blocks.set(i, b);
+                    blocks.set(i + 1, a);
+                    better = true;
+                }
+            }
+        }
+    }
+
+    private static long crossings(List<List<String>> order, ToIntFunction<String> place) {
+        long sum = 0;
+        for (int i = 0; i < order.size(); i++) {
+            for (int j = i + 1; j < order.size(); j++) {
+                sum += crossings(order.get(i), order.get(j), place);
+            }
+        }
+        return sum;
+    }
+
+    /** Crossings between two blocks when the first is put above the second. */
+    private static long crossings(List<String> above, List<String> below, ToIntFunction<String> place) {
+        long sum = 0;
+        for (String a : above) {
+            for (String b : below) {
+                sum += place.applyAsInt(a) > place.applyAsInt(b) ? 1 : 0;
+            }
+        }
+        return sum;
+    }
+}

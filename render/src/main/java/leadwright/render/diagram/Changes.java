@@ -1,0 +1,218 @@
+package leadwright.render.diagram;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import leadwright.catalog.device.Device;
+import leadwright.planner.Plan;
+import leadwright.planner.plan.Chain;
+import leadwright.planner.plan.EarthPath;
+import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.Joint;
+import leadwright.planner.plan.Step;
+
+/** What the hand does between one hookup and the next, by the numbers of the plan's steps. */
+final class Changes {
+    private final Plan plan;
+    private final Map<String, Optional<Hookup>> before = new LinkedHashMap<>();
+    private final Map<String, Set<Joint>> joints = new HashMap<>();
+    private final Map<String, Map<Joint, Integer>> joined = new HashMap<>();
+
+    Changes(Plan plan) {
+        this.plan = plan;
+        Optional<Hookup> last = Optional.empty();
+        for (String id : visits(plan)) {
+            if (!before.containsKey(id)) {
+                before.put(id, last);
+            }
+            last = plan.hookup(id);
+        }
+        for (Hookup hookup : plan.hookups()) {
+            if (before.putIfAbsent(hookup.id(), last) == null) {
+                last = Optional.of(hookup);
+            }
+            joints.put(hookup.id(), jointsOf(hookup));
+            joined.put(hookup.id(), new LinkedHashMap<>());
+        }
+        for (Step step : plan.steps()) {
+            if (step.does() == Step.Act.JOIN
+                    && step.joint().isPresent()
+                    && step.hookup().isPresent()) {
+                joined.getOrDefault(step.hookup().get(), new HashMap<>())
+                        .putIfAbsent(plain(step.joint().get()), step.number());
+            }
+        }
+    }
+
+    /**
+     * State of a joint.
+     *
+     * @param step number of the step that makes it; 0 where no step does
+     */
+    record Status(boolean isNew, int step) {}
+
+    private static List<String> visits(Plan plan) {
+        List<String> visits = new ArrayList<>();
+        for (Step step : plan.steps()) {
+            step.hookup()
+                    .filter(id ->
+                            visits.isEmpty() || !visits.get(visits.size() - 1).equals(id))
+                    .ifPresent(visits::add);
+        }
+        return visits;
+    }
+
+    /** Whether nothing stood before this hookup. */
+    boolean first(String hookup) {
+        return before.get(hookup).isEmpty();
+    }
+
+    Optional<String> before(String hookup) {
+        return before.get(hookup).map(Hookup::id);
+    }
+
+    Status joint(String hookup, String from, String to) {
+        Joint joint = new Joint(from, to);
+        int step = joined.get(hookup).getOrDefault(joint, 0);
+        boolean stood = before.get(hookup)
+                .map(each -> joints.get(each.id()).contains(joint))
+                .orElse(false);
+        return new Status(!stood || step > 0, step);
+    }
+
+    /** Whether a connection was on its first item in the hookup before, and the step that takes it off; 0 where none does. */
+    Optional<Integer> takenOff(String hookup, String connection) {
+        return offs(hookup).entrySet().stream()
+                .filter(off -> off.getKey().from().equals(connection))
+                .map(Map.Entry::getValue)
+                .findFirst();
+    }
+
+    /** Numbers of the steps that take off, ascending. */
+    List<Integer> off(String hookup) {
+        return offs(hookup).values().stream().filter(step -> step > 0).sorted().toList();
+    }
+
+    /** Number of joints that come off. */
+    int offCount(String hookup) {
+        return offs(hookup).size();
+    }
+
+    /** Numbers of the steps that put on, ascending. */
+    List<Integer> on(String hookup) {
+        return joined.get(hookup).values().stream().sorted().toList();
+    }
+
+    /** Number of joints that stay. */
+    int staying(String hookup) {
+        return (int) joints.get(hookup).stream()
+                .filter(joint -> !joint(hookup, joint.from(), joint.to()).isNew())
+                .count();
+    }
+
+    /** The step that parts the earth lead while this hookup stands. */
+    Optional<Integer> earthOff(String hookup) {
+        Set<Joint> earth = new LinkedHashSet<>();
+        plan.hookup(hookup).ifPresent(each -> addEarth(each, earth));
+        return plan.steps().stream()
+                .filter(step -> step.does() == Step.Act.PART && step.hookup().equals(Optional.of(hookup)))
+                .filter(step ->
+                        step.joint().map(Changes::plain).filter(earth::contains).isPresent())
+                .map(Step::number)
+                .findFirst();
+    }
+
+    /** Steps of one kind at one place in a hookup, ascending. */
+    List<Integer> at(String hookup, Step.Act act, String place) {
+        return plan.steps().stream()
+                .filter(step -> step.does() == act
+                        && step.hookup().equals(Optional.of(hookup))
+                        && step.place().equals(Optional.of(place)))
+                .map(Step::number)
+                .toList();
+    }
+
+    private Map<Joint, Integer> offs(String hookup) {
+        Map<Joint, Integer> offs = new LinkedHashMap<>();
+        if (before.get(hookup).isEmpty()) {
+            return offs;
+        }
+        String earlier = before.get(hookup).get().id();
+        int since = joined.get(earlier).values().stream().min(Integer::compare).orElse(0);
+        for (Joint joint : joints.get(earlier)) {
+            if (!joints.get(hookup).contains(joint)) {
+                offs.put(
+                        joint,
+                        plan.steps().stream()
+                                .filter(step -> step.does() == Step.Act.PART && step.number() > since)
+                                .filter(step -> step.joint().map(Changes::plain).equals(Optional.of(joint)))
+                                .map(Step::number)
+                                .findFirst()
+                                .orElse(0));
+            }
+        }
+        return offs;
+    }
+
+    /** Every joint made by hand: chains, links and the earth lead; the clip to the device moves and is none. */
+    private static Set<Joint> jointsOf(Hookup hookup) {
+        Set<Joint> all = new LinkedHashSet<>();
+        for (Chain chain : hookup.chains()) {
+            String from = chain.connection();
+            for (String item : chain.items()) {
+                if (!from.equals(Device.TOUCH_PROBE)) {
+                    all.add(new Joint(from, item));
+                }
+                from = item;
+            }
+            all.add(new Joint(from, "jack-" + chain.jack()));
+        }
+        Net.links(hookup).forEach((link, jack) -> all.add(new Joint(link, "jack-" + jack)));
+        addEarth(hookup, all);
+        return all;
+    }
+
+    private static void addEarth(Hookup hookup, Set<Joint> joints) {
+        for (EarthPath path : hookup.earth()) {
+            String to = path.socket();
+            for (String item : path.items()) {
+                joints.add(new Joint(item, to));
+                to = item;
+            }
+        }
+    }
+
+    private static Joint plain(Joint joint) {
+        return new Joint(plain(joint.from()), plain(joint.to()));
+    }
+
+    /** An end without the branch or socket it uses. */
+    static String plain(String end) {
+        int mark = end.indexOf('#');
+        return mark < 0 ? end : end.substring(0, mark);
+    }
+
+    /** Ascending numbers in few words: {@code 3–7, 9, 12–14}. */
+    static String ranges(List<Integer> numbers) {
+        StringBuilder text = new StringBuilder();
+        int i = 0;
+        while (i < numbers.size()) {
+            int j = i;
+            while (j + 1 < numbers.size() && numbers.get(j + 1) <= numbers.get(j) + 1) {
+                j++;
+            }
+            text.append(text.isEmpty() ? "" : ", ").append(numbers.get(i));
+            if (!numbers.get(i).equals(numbers.get(j))) {
+                text.append(numbers.get(j) == numbers.get(i) + 1 ? ", " : "\u2013")
+                        .append(numbers.get(j));
+            }
+            i = j + 1;
+        }
+        return text.toString();
+    }
+}

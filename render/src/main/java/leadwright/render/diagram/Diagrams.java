@@ -1,0 +1,40 @@
+package leadwright.render.diagram;
+
+import java.util.ArrayList;
+import java.util.List;
+import leadwright.planner.Plan;
+
+/** Draws the hookups of a plan. */
+public final class Diagrams {
+
+    private Diagrams() {}
+
+    /**
+     * The drawings of a plan, hookups in their order, each on one sheet or, where it has very many wires, on several. The same
+     * plan gives the same bytes.
+     */
+    public static List<Drawing> draw(Plan plan) {
+        Changes changes = new Changes(plan);
+        List<Socket> sockets = Socket.of(plan);
+        Panel asFiled = Panel.of(plan);
+        List<Net> nets = nets(plan, asFiled, changes);
+        Panel panel = RowOrder.order(asFiled, nets, sockets);
+        nets = nets(plan, panel, changes);
+        Layout layout = Layout.of(panel, nets, sockets);
+        List<Columns.Drawn> all = layout.sheets().stream()
+                .flatMap(sheet -> sheet.drawn().stream())
+                .toList();
+        Columns columns = Columns.of(PanelPainter.END, TesterPainter.LEFT, all);
+        List<Drawing> drawings = new ArrayList<>();
+        for (int h = 0; h < plan.hookups().size(); h++) {
+            drawings.addAll(new HookupPainter(plan, panel, sockets, changes, layout, columns, h).draw());
+        }
+        return List.copyOf(drawings);
+    }
+
+    private static List<Net> nets(Plan plan, Panel panel, Changes changes) {
+        return plan.hookups().stream()
+                .map(hookup -> Net.of(plan, panel, changes, hookup))
+                .toList();
+    }
+}

@@ -1,0 +1,222 @@
+package leadwright.render.diagram;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import leadwright.catalog.device.Output;
+import leadwright.planner.Plan;
+import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.Reading;
+import leadwright.planner.plan.Step;
+
+/** Draws what surrounds the drawing: heading, foot with changes and cautions, title block. */
+final class FramePainter {
+    private static final double BLOCK = 112;
+    private static final double CELL = 8.2;
+    private static final double LINE = 3.9;
+
+    private FramePainter() {}
+
+    /** @param text heading of the field; {@code value} may be empty, to be filled in by hand */
+    private record Field(String caption, String value, double width) {}
+
+    static void draw(Svg svg, Plan plan, Changes changes, Hookup hookup, int sheet, int sheets) {
+        svg.leaf(
+                "rect",
+                "class",
+                "frame",
+                "x",
+                Page.EDGE,
+                "y",
+                Page.EDGE,
+                "width",
+                Page.WIDTH - 2 * Page.EDGE,
+                "height",
+                Page.HEIGHT - 2 * Page.EDGE,
+                "fill",
+                "none",
+                "stroke",
+                Ink.BLACK,
+                "stroke-width",
+                Ink.FRAME);
+        heading(svg, plan, hookup, sheet, sheets);
+        rule(svg, Page.HEADING);
+        rule(svg, Page.FOOT);
+        changes(svg, plan, changes, hookup);
+        block(svg, plan, hookup, sheet, sheets);
+    }
+
+    private static void rule(Svg svg, double y) {
+        svg.leaf(
+                "path",
+                "class",
+                "hairline",
+                "d",
+                "M" + Svg.number(Page.EDGE) + " " + Svg.number(y) + "H" + Svg.number(Page.WIDTH - Page.EDGE),
+                "stroke",
+                Ink.BLACK,
+                "stroke-width",
+                Ink.HAIRLINE);
+    }
+
+    static String ofHookups(Plan plan, Hookup hookup) {
+        return hookup.id() + " of " + plan.hookups().size();
+    }
+
+    private static void heading(Svg svg, Plan plan, Hookup hookup, int sheet, int sheets) {
+        String right = ofHookups(plan, hookup);
+        double room = Page.RIGHT - Page.LEFT - Texts.width(right, Type.TITLE) - 8;
+        svg.fitted(Page.LEFT, 5.6, room, Svg.Anchor.START, plan.device().name(), Type.TITLE);
+        svg.text(Page.RIGHT, 5.6, Svg.Anchor.END, right, Type.TITLE);
+        svg.fitted(Page.LEFT, 11.8, room, Svg.Anchor.START, purpose(plan, hookup), Type.KIT);
+        if (sheets > 1) {
+            svg.text(Page.RIGHT, 11.8, Svg.Anchor.END, "sheet " + sheet + " of " + sheets, Type.KIT);
+        }
+    }
+
+    /** What is read while the hookup stands. */
+    static String purpose(Plan plan, Hookup hookup) {
+        Set<String> words = new LinkedHashSet<>();
+        for (Reading reading : plan.readings()) {
+            if (reading.hookup().filter(hookup.id()::equals).isPresent()) {
+                words.add(Panel.say(plan, reading.obligation().quantity().word().replace('-', ' ')));
+            }
+        }
+        return words.isEmpty() ? "Nothing is read in this hookup" : "For: " + String.join(", ", words);
+    }
+
+    private static void changes(Svg svg, Plan plan, Changes changes, Hookup hookup) {
+        double room = BLOCK - Page.LEFT - 4;
+        List<String> lines = new ArrayList<>(Texts.wrap(changeWords(changes, hookup), room, Type.NOTE, 2));
+        String safe = therapy(plan, hookup);
+        if (!safe.isEmpty()) {
+            lines.addAll(Texts.wrap(safe, room, Type.NOTE, 3 - lines.size()));
+        }
+        svg.open("g", "class", "changes");
+        svg.line("title", (changeWords(changes, hookup) + " " + safe).strip());
+        double y = Page.FOOT + 3.2;
+        for (String line : lines) {
+            svg.text(Page.LEFT, y, Svg.Anchor.START, line, Type.NOTE);
+            y += LINE;
+        }
+        svg.close();
+        double low = Page.HEIGHT - 3.2;
+        Marks.draw(svg, Marks.Mark.CAUTION, Page.LEFT, low, 4);
+        svg.fitted(
+                Page.LEFT + 5.5,
+                low,
+                room - 5.5,
+                Svg.Anchor.START,
+                "Supply open is live. Device instructions come first.",
+                new Type(9, true, Ink.BLACK));
+    }
+
+    /** What comes off, goes on and stays, by step numbers. */
+    static String changeWords(Changes changes, Hookup hookup) {
+        String id = hookup.id();
+        StringBuilder words = new StringBuilder();
+        List<Integer> on = changes.on(id);
+        if (changes.first(id)) {
+            words.append("First hookup: all is new. ");
+        } else {
+            words.append("After ").append(changes.before(id).orElse("")).append(": ");
+            if (changes.offCount(id) > 0) {
+                words.append("take off ")
+                        .append(
+                                changes.off(id).isEmpty()
+                                        ? changes.offCount(id) + " joints"
+                                        : "at steps " + Changes.ranges(changes.off(id)))
+                        .append(". ");
+            }
+        }
+        if (!on.isEmpty()) {
+            words.append("Put on at steps ").append(Changes.ranges(on)).append(". ");
+        }
+        if (!changes.first(id)) {
+            int staying = changes.staying(id);
+            words.append(staying == 1 ? "1 joint stays." : staying + " joints stay.");
+        }
+        return words.toString().strip();
+    }
+
+    /** How therapy outputs in the hookup are made safe: by the steps that do it, else in the device file's words. */
+    private static String therapy(Plan plan, Hookup hookup) {
+        List<String> ways = new ArrayList<>();
+        for (Output output : plan.device().outputs()) {
+            boolean here = hookup.chains().stream()
+                    .anyMatch(chain -> chain.connection().startsWith(output.appliedPart() + "."));
+            if (here) {
+                ways.add(output.madeSafeBy().orElse("as the device's instructions say"));
+            }
+        }
+        if (ways.isEmpty()) {
+            return "";
+        }
+        List<Integer> steps = plan.steps().stream()
+                .filter(step -> step.does() == Step.Act.MAKE_SAFE || step.does() == Step.Act.WAIT)
+                .filter(step -> step.hookup().equals(Optional.of(hookup.id())))
+                .map(Step::number)
+                .toList();
+        return "Therapy output. Before plugging, make it safe: "
+                + (steps.isEmpty() ? String.join("; ", ways) : "steps " + Changes.ranges(steps)) + ".";
+    }
+
+    /** The line under the drawing. */
+    static void below(Svg svg, List<String> left, String right) {
+        String words = String.join("; ", left);
+        svg.text(Page.LEFT, Page.BELOW, Svg.Anchor.START, words, Type.NOTE);
+        double x = Math.max(PanelPainter.END + 4, Page.LEFT + Texts.width(words, Type.NOTE) + 6);
+        if (!right.isEmpty()) {
+            svg.fitted(x, Page.BELOW, Page.RIGHT - x, Svg.Anchor.START, right, Type.NOTE);
+        }
+    }
+
+    private static void block(Svg svg, Plan plan, Hookup hookup, int sheet, int sheets) {
+        String mark =
+                plan.fingerprint().substring(0, Math.min(8, plan.fingerprint().length()));
+        List<Field> upper = List.of(
+                new Field("Owner", plan.house().department().orElse(""), 34),
+                new Field("Title", plan.device().name(), 44),
+                new Field("Document type", "connection diagram", 36),
+                new Field("Sheet", sheet + "/" + sheets, 20));
+        List<Field> lower = List.of(
+                new Field("Identification", mark + "-" + hookup.id(), 30),
+                new Field("Rule set", plan.rules().name() + " " + plan.rules().edition(), 36),
+                new Field("Creator", "Leadwright", 22),
+                new Field("Approved by", "", 24),
+                new Field("Date of issue", plan.on().map(Object::toString).orElse(""), 22));
+        svg.open("g", "class", "title-block");
+        fields(svg, upper, Page.FOOT + 0.6);
+        fields(svg, lower, Page.FOOT + 0.6 + CELL);
+        svg.close();
+    }
+
+    private static void fields(Svg svg, List<Field> fields, double y) {
+        double x = BLOCK;
+        for (Field field : fields) {
+            svg.leaf(
+                    "rect",
+                    "class",
+                    "cell",
+                    "x",
+                    x,
+                    "y",
+                    y,
+                    "width",
+                    field.width(),
+                    "height",
+                    CELL,
+                    "fill",
+                    "none",
+                    "stroke",
+                    Ink.BLACK,
+                    "stroke-width",
+                    Ink.HAIRLINE);
+            svg.text(x + 1, y + 2, Svg.Anchor.START, field.caption(), Type.CAPTION);
+            svg.fitted(x + 1, y + 5.8, field.width() - 2, Svg.Anchor.START, field.value(), Type.NOTE);
+            x += field.width();
+        }
+    }
+}

@@ -1,0 +1,123 @@
+package leadwright.render.diagram;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import leadwright.planner.Plan;
+import leadwright.planner.plan.Hookup;
+
+/** Phase 8: draws the sheets of one hookup. */
+final class HookupPainter {
+    private final Plan plan;
+    private final Panel panel;
+    private final List<Socket> sockets;
+    private final Changes changes;
+    private final Layout layout;
+    private final Columns columns;
+    private final int index;
+    private final Hookup hookup;
+    /** Number of each of the plan's sheets among those of this hookup. */
+    private final Map<Integer, Integer> numbers = new LinkedHashMap<>();
+
+    HookupPainter(
+            Plan plan, Panel panel, List<Socket> sockets, Changes changes, Layout layout, Columns columns, int index) {
+        this.plan = plan;
+        this.panel = panel;
+        this.sockets = sockets;
+        this.changes = changes;
+        this.layout = layout;
+        this.columns = columns;
+        this.index = index;
+        this.hookup = plan.hookups().get(index);
+        for (int s = 0; s < layout.sheets().size(); s++) {
+            if (layout.sheets().size() == 1 || shown(layout.sheets().get(s))) {
+                numbers.put(s, numbers.size() + 1);
+            }
+        }
+    }
+
+    /** Whether a hookup has anything on a sheet: a line, or a wire that comes off. */
+    private boolean shown(Sheet sheet) {
+        return !sheet.drawn().get(index).net().lines().isEmpty()
+                || sheet.rows().stream()
+                        .flatMap(row -> row.unit().pins().stream())
+                        .anyMatch(pin -> changes.takenOff(hookup.id(), pin.id()).isPresent());
+    }
+
+    List<Drawing> draw() {
+        return numbers.keySet().stream().map(this::draw).toList();
+    }
+
+    private Drawing draw(int s) {
+        Sheet sheet = layout.sheets().get(s);
+        Columns.Drawn drawn = sheet.drawn().get(index);
+        int number = numbers.get(s);
+        List<Ties> ties = Ties.of(plan, hookup);
+        Svg svg = new Svg(
+                Page.WIDTH,
+                Page.HEIGHT,
+                plan.device().name() + ", hookup " + FramePainter.ofHookups(plan, hookup)
+                        + (numbers.size() > 1 ? ", sheet " + number + " of " + numbers.size() : ""),
+                FramePainter.purpose(plan, hookup) + ". " + FramePainter.changeWords(changes, hookup));
+        svg.leaf("rect", "class", "page", "width", Page.WIDTH, "height", Page.HEIGHT, "fill", Ink.WHITE);
+        FramePainter.draw(svg, plan, changes, hookup, number, numbers.size());
+        PanelPainter.draw(svg, plan, panel, sheet, layout.fit());
+        TesterPainter.draw(
+                svg, plan, sockets, drawn, ties, elsewhere(s), sheet.heights().bottom(), layout.fit());
+        new WirePainter(svg, columns, drawn).draw();
+        new EndsPainter(svg, changes, drawn.net(), columns).draw(sheet);
+        FramePainter.below(svg, notes(s), String.join(". ", nonEmpty(parted(s), TesterPainter.legend(ties))));
+        return new Drawing(hookup.id(), number, numbers.size(), svg.finish());
+    }
+
+    private static List<String> nonEmpty(String... texts) {
+        return List.of(texts).stream().filter(text -> !text.isEmpty()).toList();
+    }
+
+    private List<String> notes(int s) {
+        List<String> notes = new ArrayList<>(List.of("Not to scale; order as on the panel"));
+        if (numbers.size() < layout.sheets().size()) {
+            notes.add("all that is not drawn stays open");
+        }
+        if (numbers.containsKey(s + 1)) {
+            notes.add("continues on sheet " + numbers.get(s + 1));
+        }
+        return notes;
+    }
+
+    /** Sockets that are used on other sheets. */
+    private Map<String, String> elsewhere(int s) {
+        Map<String, String> words = new HashMap<>();
+        List<Net> parts = parts();
+        for (Socket socket : sockets) {
+            Pages.socketSheet(parts, socket.id())
+                    .filter(sheet -> sheet != s)
+                    .ifPresent(sheet -> words.put(socket.id(), "sheet " + numbers.get(sheet)));
+        }
+        return words;
+    }
+
+    private List<Net> parts() {
+        return layout.sheets().stream()
+                .map(sheet -> sheet.drawn().get(index).net())
+                .toList();
+    }
+
+    /** Fan-outs whose wires are on several sheets. */
+    private String parted(int s) {
+        List<String> words = new ArrayList<>();
+        Pages.sheetsOf(parts()).forEach((box, sheets) -> {
+            if (sheets.size() > 1 && sheets.contains(s)) {
+                words.add(BoxPainter.name(box) + " also on sheet "
+                        + sheets.stream()
+                                .filter(sheet -> sheet != s)
+                                .map(sheet -> numbers.get(sheet).toString())
+                                .collect(Collectors.joining(", ")));
+            }
+        });
+        return String.join("; ", words);
+    }
+}

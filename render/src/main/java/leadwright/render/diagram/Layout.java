@@ -1,0 +1,81 @@
+package leadwright.render.diagram;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Every hookup of a plan laid out on the same rows: on one sheet, row for row; where these are too many, with ribbons; and
+ * where that is not enough, on several sheets.
+ */
+record Layout(Fit fit, List<Sheet> sheets) {
+    Layout {
+        sheets = List.copyOf(sheets);
+    }
+
+    static Layout of(Panel panel, List<Net> nets, List<Socket> sockets) {
+        List<Unit> singles = Units.singles(panel);
+        Optional<Layout> plain = laid(panel, List.of(singles), nets, sockets);
+        if (plain.isPresent()) {
+            return plain.get();
+        }
+        List<Unit> ribbons = Units.ribbons(panel, nets);
+        List<Net> gathered =
+                nets.stream().map(net -> Units.gathered(net, ribbons)).toList();
+        return laid(panel, List.of(ribbons), gathered, sockets)
+                .or(() -> laid(panel, Pages.split(panel, ribbons, gathered, sockets), gathered, sockets))
+                .orElseThrow(() -> new IllegalStateException("a row that does not fit on a sheet of its own"));
+    }
+
+    private static Optional<Layout> laid(Panel panel, List<List<Unit>> split, List<Net> nets, List<Socket> sockets) {
+        Map<String, Integer> sheetOf = new HashMap<>();
+        for (int s = 0; s < split.size(); s++) {
+            for (Unit unit : split.get(s)) {
+                sheetOf.put(unit.id(), s);
+            }
+        }
+        for (Fit fit : Fit.ALL) {
+            List<Sheet> sheets = new ArrayList<>();
+            for (int s = 0; s < split.size(); s++) {
+                int sheet = s;
+                List<Net> parts = nets.stream()
+                        .map(net -> Pages.part(net, sheetOf, sheet))
+                        .toList();
+                sheet(panel, fit, split.get(s), parts, sockets).ifPresent(sheets::add);
+            }
+            if (sheets.size() == split.size()) {
+                return Optional.of(new Layout(fit, sheets));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** One sheet laid out as tightly as can be. */
+    static Optional<Sheet> tight(Panel panel, List<Unit> units, List<Net> nets, List<Socket> sockets) {
+        return sheet(panel, Fit.ALL.get(Fit.ALL.size() - 1), units, nets, sockets);
+    }
+
+    private static Optional<Sheet> sheet(Panel panel, Fit fit, List<Unit> units, List<Net> nets, List<Socket> sockets) {
+        List<Routing> routings =
+                nets.stream().map(net -> Routing.of(net, units, sockets)).toList();
+        List<Row> rows = Rows.of(panel, units, fit);
+        return Heights.of(fit, rows, nets, routings, sockets).map(heights -> {
+            Map<String, Double> room = new HashMap<>();
+            rows.forEach(row -> room.put(row.unit().id(), row.height()));
+            List<Columns.Drawn> drawn = new ArrayList<>();
+            for (int h = 0; h < nets.size(); h++) {
+                Lie lie = Lie.of(fit, rows, heights.rows(), heights.bottom(), nets.get(h), routings.get(h), sockets);
+                drawn.add(new Columns.Drawn(nets.get(h), routings.get(h), lie, Tracks.of(routings.get(h), lie), room));
+            }
+            return new Sheet(rows, heights, continued(panel, units), drawn);
+        });
+    }
+
+    private static boolean continued(Panel panel, List<Unit> units) {
+        return panel.groups().stream()
+                .noneMatch(group -> !group.pins().isEmpty()
+                        && group.pins().get(0).id().equals(units.get(0).id()));
+    }
+}

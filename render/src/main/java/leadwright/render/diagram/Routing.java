@@ -1,0 +1,245 @@
+package leadwright.render.diagram;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * Phase 5: in which column each box gathers its lines, and which lines must change places first.
+ *
+ * <p>Needs the rows in their order and one hookup's net. Boxes whose lines lie next to each other gather them where they are:
+ * no bend, no crossing, and what is inside another bundle is gathered before that one, so that it later crosses
+ * as one trunk. If lines are then left in another order than their boxes and sockets want, one exchange puts them right: the longest run
+ * of lines already in order stays straight, each of the others is moved once, and two lines cross exactly when their order
+ * changes. After it every box finds its lines together.
+ *
+ * @param start lines from the pins, top to bottom
+ * @param columns boxes of each column, from the device on
+ * @param exchange the column before which lines change places; its number is {@code columns.size()} for the sockets
+ * @param before lines at the exchange as they come; empty where nothing is exchanged
+ * @param after the same lines in their new order
+ * @param movers those of them that leave their height
+ * @param end lines into the sockets, top to bottom
+ */
+record Routing(
+        List<String> start,
+        List<List<String>> columns,
+        OptionalInt exchange,
+        List<String> before,
+        List<String> after,
+        Set<String> movers,
+        List<String> end) {
+
+    /** Number of crossings: pairs of lines that the exchange turns round. */
+    int crossings() {
+        Map<String, Integer> position = new HashMap<>();
+        after.forEach(line -> position.put(line, position.size()));
+        int crossings = 0;
+        for (int i = 0; i < before.size(); i++) {
+            for (int j = i + 1; j < before.size(); j++) {
+                crossings += position.get(before.get(i)) > position.get(before.get(j)) ? 1 : 0;
+            }
+        }
+        return crossings;
+    }
+
+    static Routing of(Net net, List<Unit> rows, List<Socket> sockets) {
+        return new Search(net, rows, sockets).run();
+    }
+
+    private static final class Search {
+        private final Net net;
+        private final List<Socket> sockets;
+        private final Map<String, Net.Line> byId = new HashMap<>();
+        private final List<String> start = new ArrayList<>();
+        private final List<List<String>> columns = new ArrayList<>();
+        private final Set<String> open = new LinkedHashSet<>();
+        private List<String> lines;
+
+        Search(Net net, List<Unit> rows, List<Socket> sockets) {
+            this.net = net;
+            this.sockets = sockets;
+            net.lines().forEach(line -> byId.put(line.id(), line));
+            rows.forEach(row -> net.from(row.id()).ifPresent(line -> start.add(line.id())));
+            net.boxes().forEach(box -> open.add(box.id()));
+            lines = new ArrayList<>(start);
+        }
+
+        Routing run() {
+            gather();
+            OptionalInt exchange = OptionalInt.empty();
+            List<String> before = List.of();
+            List<String> after = List.of();
+            Set<String> movers = Set.of();
+            List<String> target = target();
+            if (!target.equals(lines)) {
+                exchange = OptionalInt.of(columns.size());
+                before = List.copyOf(lines);
+                after = List.copyOf(target);
+                movers = movers(before, after);
+                lines = new ArrayList<>(target);
+                gather();
+            }
+            if (!open.isEmpty()) {
+                throw new IllegalStateException("boxes that no line order gathers: " + open);
+            }
+            return new Routing(
+                    List.copyOf(start), settle(exchange), exchange, before, after, movers, List.copyOf(lines));
+        }
+
+        /** Gathers, column after column, every box whose lines lie together. */
+        private void gather() {
+            List<String> ready = ready();
+            while (!ready.isEmpty()) {
+                columns.add(ready);
+                for (String box : ready) {
+                    Set<String> into = into(box);
+                    int at = (int) lines.stream()
+                            .takeWhile(line -> !into.contains(line))
+                            .count();
+                    lines.removeAll(into);
+                    lines.addAll(
+                            at,
+                            net.outOf(box).stream()
+                                    .sorted(Comparator.comparing(line -> socketIndex(line)))
+                                    .map(Net.Line::id)
+                                    .toList());
+                    open.remove(box);
+                }
+                ready = ready();
+            }
+        }
+
+        private List<String> ready() {
+            return open.stream().filter(box -> together(into(box))).toList();
+        }
+
+        private Set<String> into(String box) {
+            Set<String> into = new HashSet<>();
+            net.into(box).forEach(line -> into.add(line.id()));
+            return into;
+        }
+
+        private boolean together(Set<String> some) {
+            int first = -1;
+            int last = -1;
+            for (int i = 0; i < lines.size(); i++) {
+                if (some.contains(lines.get(i))) {
+                    first = first < 0 ? i : first;
+                    last = i;
+                }
+            }
+            return lines.containsAll(some) && last - first == some.size() - 1;
+        }
+
+        /** The order in which every box finds its lines together and the sockets stand in theirs. */
+        private List<String> target() {
+            List<String> target = new ArrayList<>();
+            for (Socket socket : sockets) {
+                // A box that is linked to a second jack is met twice.
+                leaves(socket.id()).stream()
+                        .filter(line -> !target.contains(line))
+                        .forEach(target::add);
+            }
+            // A box that leads on to another sheet has no socket here: it stands where most of its lines come from.
+            for (Net.Box box : net.boxes()) {
+                if (open.contains(box.id()) && net.outOf(box.id()).isEmpty()) {
+                    List<String> block = leaves(box.id());
+                    double middle =
+                            block.stream().mapToInt(lines::indexOf).average().orElse(0);
+                    int at = (int) target.stream()
+                            .filter(each -> lines.indexOf(each) < middle)
+                            .count();
+                    target.addAll(at, block);
+                }
+            }
+            return target;
+        }
+
+        private List<String> leaves(String end) {
+            List<List<String>> children = new ArrayList<>();
+            for (Net.Line line : net.into(end)) {
+                if (lines.contains(line.id())) {
+                    children.add(List.of(line.id()));
+                } else if (open.contains(line.from())) {
+                    children.add(leaves(line.from()));
+                }
+            }
+            return BlockOrder.fewest(children, line -> lines.indexOf(line));
+        }
+
+        /** All but a longest run of lines whose order stays; lines into boxes stay before others where there is a choice. */
+        private Set<String> movers(List<String> before, List<String> after) {
+            int n = before.size();
+            int[] place = new int[n];
+            long[] best = new long[n];
+            int[] previous = new int[n];
+            int end = 0;
+            for (int i = 0; i < n; i++) {
+                place[i] = after.indexOf(before.get(i));
+                boolean boxed = !sockets.stream()
+                        .map(Socket::id)
+                        .toList()
+                        .contains(byId.get(before.get(i)).to());
+                long weight = 1000 + (boxed ? 1 : 0);
+                best[i] = weight;
+                previous[i] = -1;
+                for (int j = 0; j < i; j++) {
+                    if (place[j] < place[i] && best[j] + weight > best[i]) {
+                        best[i] = best[j] + weight;
+                        previous[i] = j;
+                    }
+                }
+                end = best[i] > best[end] ? i : end;
+            }
+            Set<String> movers = new LinkedHashSet<>(before);
+            for (int i = end; i >= 0; i = previous[i]) {
+                movers.remove(before.get(i));
+            }
+            return movers;
+        }
+
+        /** Moves each box as near to the tester as what follows it allows, so that boxes of a kind share a column. */
+        private List<List<String>> settle(OptionalInt exchange) {
+            Map<String, Integer> column = new HashMap<>();
+            for (int c = columns.size() - 1; c >= 0; c--) {
+                for (String box : columns.get(c)) {
+                    int latest = exchange.isPresent() && c < exchange.getAsInt()
+                            ? exchange.getAsInt() - 1
+                            : columns.size() - 1;
+                    for (Net.Line out : net.outOf(box)) {
+                        latest = Math.min(
+                                latest,
+                                Optional.ofNullable(column.get(out.to())).orElse(columns.size()) - 1);
+                    }
+                    column.put(box, latest);
+                }
+            }
+            List<List<String>> settled = new ArrayList<>();
+            for (int c = 0; c < columns.size(); c++) {
+                int here = c;
+                settled.add(net.boxes().stream()
+                        .map(Net.Box::id)
+                        .filter(box -> column.get(box) == here)
+                        .sorted(Comparator.comparing(box -> order(box)))
+                        .toList());
+            }
+            return settled;
+        }
+
+        private int order(String box) {
+            return net.boxes().stream().map(Net.Box::id).toList().indexOf(box);
+        }
+
+        private int socketIndex(Net.Line line) {
+            return sockets.stream().map(Socket::id).toList().indexOf(line.to());
+        }
+    }
+}

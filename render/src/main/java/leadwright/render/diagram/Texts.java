@@ -1,0 +1,106 @@
+package leadwright.render.diagram;
+
+import java.util.ArrayList;
+import java.util.List;
+import leadwright.render.export.TextMeasure;
+
+/** Text from input files made fit to be drawn: nothing invisible in it, and no longer than its place. */
+final class Texts {
+    /** Room of a character that the shipped faces lack, over the type size: other faces draw most within it. */
+    private static final double UNKNOWN_EM = 1.3;
+
+    private static final String CUT = "\u2026";
+
+    private Texts() {}
+
+    /**
+     * The text on one line, without what XML forbids and without control and format characters: these include the marks
+     * that would turn the direction of the text around them.
+     */
+    static String clean(String text) {
+        StringBuilder clean = new StringBuilder();
+        text.codePoints().forEach(c -> {
+            switch (Character.getType(c)) {
+                case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> clean.append(' ');
+                case Character.FORMAT, Character.SURROGATE, Character.UNASSIGNED -> {}
+                default -> clean.appendCodePoint(c);
+            }
+        });
+        return clean.toString().strip().replaceAll(" {2,}", " ");
+    }
+
+    /** Width in millimetres; a character without a glyph counts as a wide one. */
+    static double width(String text, Type type) {
+        return width(text, type.pt(), type.bold());
+    }
+
+    static double width(String text, double pt, boolean bold) {
+        StringBuilder known = new StringBuilder();
+        int unknown = 0;
+        for (int c : text.codePoints().toArray()) {
+            if (TextMeasure.hasGlyph(c)) {
+                known.appendCodePoint(c);
+            } else {
+                unknown++;
+            }
+        }
+        return TextMeasure.widthMm(known.toString(), pt, bold) + unknown * UNKNOWN_EM * pt * TextMeasure.MM_PER_PT;
+    }
+
+    /** The text, cut at the end where it is wider than its room; what is cut is marked by three dots. */
+    static String fit(String text, double room, Type type) {
+        if (width(text, type) <= room) {
+            return text;
+        }
+        int[] points = text.codePoints().toArray();
+        for (int n = Math.min(points.length - 1, 400); n > 0; n--) {
+            String head = new String(points, 0, n).stripTrailing() + CUT;
+            if (width(head, type) <= room) {
+                return head;
+            }
+        }
+        return CUT;
+    }
+
+    /** The text on at most so many lines, broken between words where it can be; the last line is cut to fit. */
+    static List<String> wrap(String text, double room, Type type, int atMost) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        String rest = clean(text);
+        while (!rest.isEmpty()) {
+            int space = rest.indexOf(' ');
+            String word = space < 0 ? rest : rest.substring(0, space);
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (width(longer, type) <= room) {
+                line = longer;
+                rest = space < 0 ? "" : rest.substring(space + 1);
+                continue;
+            }
+            if (lines.size() == atMost - 1) {
+                lines.add(fit(line.isEmpty() ? rest : line + " " + rest, room, type));
+                return lines;
+            }
+            if (line.isEmpty()) {
+                String head = headOf(word, room, type);
+                lines.add(head);
+                rest = rest.substring(head.length());
+            } else {
+                lines.add(line);
+                line = "";
+            }
+        }
+        if (!line.isEmpty()) {
+            lines.add(line);
+        }
+        return lines;
+    }
+
+    private static String headOf(String word, double room, Type type) {
+        int[] points = word.codePoints().toArray();
+        int n = 1;
+        while (n < points.length && width(new String(points, 0, n + 1), type) <= room) {
+            n++;
+        }
+        return new String(points, 0, n);
+    }
+}

@@ -1,0 +1,52 @@
+package leadwright.render.diagram;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The upright tracks of lines that change places, one track for each, counted from the device.
+ *
+ * <p>Of the lines that go down the lowest turns first, of those that go up the highest: so lines that keep their
+ * order never meet, and lines that change it cross once, at a right angle. Lines that do not come near each other may share a track.
+ */
+final class Tracks {
+    private Tracks() {}
+
+    /** Track of each line that changes places. */
+    static Map<String, Integer> of(Routing routing, Lie lie) {
+        List<String> order = new ArrayList<>(routing.movers());
+        order.removeIf(line -> Math.abs(lie.from().get(line) - lie.to().get(line)) < 0.005);
+        order.sort(Comparator.comparing((String line) -> goesUp(lie, line))
+                .thenComparing(line -> (goesUp(lie, line) ? 1 : -1) * lie.from().get(line)));
+        Map<String, Integer> tracks = new LinkedHashMap<>();
+        for (String line : order) {
+            int track = 0;
+            for (Map.Entry<String, Integer> other : tracks.entrySet()) {
+                if (near(lie, line, other.getKey())) {
+                    track = Math.max(track, other.getValue() + 1);
+                }
+            }
+            tracks.put(line, track);
+        }
+        return tracks;
+    }
+
+    static int count(Map<String, Integer> tracks) {
+        return tracks.values().stream().mapToInt(track -> track + 1).max().orElse(0);
+    }
+
+    private static boolean goesUp(Lie lie, String line) {
+        return lie.to().get(line) < lie.from().get(line);
+    }
+
+    private static boolean near(Lie lie, String a, String b) {
+        double aTop = Math.min(lie.from().get(a), lie.to().get(a));
+        double aEnd = Math.max(lie.from().get(a), lie.to().get(a));
+        double bTop = Math.min(lie.from().get(b), lie.to().get(b));
+        double bEnd = Math.max(lie.from().get(b), lie.to().get(b));
+        return aTop < bEnd + Page.LANE && bTop < aEnd + Page.LANE;
+    }
+}

@@ -1,0 +1,136 @@
+package leadwright.render.diagram;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the drawings of a plan want of the columns that they share. */
+final class Wants {
+    private final List<Columns.Drawn> all;
+    private final int columns;
+
+    Wants(List<Columns.Drawn> all) {
+        this.all = List.copyOf(all);
+        this.columns = all.stream()
+                .mapToInt(drawn -> drawn.routing().columns().size())
+                .max()
+                .orElse(0);
+    }
+
+    /** Number of columns of fan-outs. */
+    int columns() {
+        return columns;
+    }
+
+    /** Number of columns of items next to the device. */
+    int hands() {
+        int hands = 0;
+        for (Columns.Drawn drawn : all) {
+            for (Net.Line line : fromPanel(drawn)) {
+                hands = Math.max(hands, line.items().size());
+            }
+        }
+        return hands;
+    }
+
+    double handWidth(int index) {
+        double width = 16;
+        for (Columns.Drawn drawn : all) {
+            for (Net.Line line : fromPanel(drawn)) {
+                if (line.items().size() > index) {
+                    width = Math.max(width, itemWidth(line.items().get(index)));
+                }
+            }
+        }
+        return width;
+    }
+
+    /** Most items on a line from the device into a fan-out of this column. */
+    int itemsInto(int column) {
+        int items = 0;
+        for (Columns.Drawn drawn : all) {
+            List<String> boxes = boxes(drawn, column);
+            for (Net.Line line : fromPanel(drawn)) {
+                items = boxes.contains(line.to()) ? Math.max(items, line.items().size()) : items;
+            }
+        }
+        return items;
+    }
+
+    double boxWidth(int column) {
+        double width = 22;
+        for (Columns.Drawn drawn : all) {
+            for (String box : boxes(drawn, column)) {
+                width = Math.max(width, BoxPainter.width(drawn, box));
+            }
+        }
+        return width;
+    }
+
+    /** Number of columns of items behind the fan-outs of a column. */
+    int afterCount(int column) {
+        return linesFrom(column).stream()
+                .mapToInt(line -> line.items().size())
+                .max()
+                .orElse(0);
+    }
+
+    double afterWidth(int column, int index) {
+        return linesFrom(column).stream()
+                .filter(line -> line.items().size() > index)
+                .mapToDouble(line -> itemWidth(line.items().get(index)))
+                .max()
+                .orElse(16);
+    }
+
+    /** Number of tracks before a column of fan-outs, or before the tester. */
+    int tracks(int column) {
+        int tracks = 0;
+        for (Columns.Drawn drawn : all) {
+            int shift = columns - drawn.routing().columns().size();
+            boolean here = drawn.routing().exchange().isPresent()
+                    && drawn.routing().exchange().getAsInt() + shift == column;
+            tracks = here ? Math.max(tracks, Tracks.count(drawn.tracks())) : tracks;
+        }
+        return tracks;
+    }
+
+    /** Widest number plate after the item of this index, on lines from the device (column -1) or from a fan-out. */
+    double plate(int column, int index) {
+        List<Net.Line> lines = new ArrayList<>();
+        if (column < 0) {
+            all.forEach(drawn -> lines.addAll(fromPanel(drawn)));
+        } else {
+            lines.addAll(linesFrom(column));
+        }
+        return lines.stream()
+                .filter(line -> line.pieces().size() > index)
+                .mapToDouble(line -> Columns.plateWidth(line.pieces().get(index)))
+                .max()
+                .orElse(0);
+    }
+
+    private static List<Net.Line> fromPanel(Columns.Drawn drawn) {
+        return drawn.net().lines().stream()
+                .filter(line -> drawn.routing().start().contains(line.id()))
+                .toList();
+    }
+
+    private List<String> boxes(Columns.Drawn drawn, int column) {
+        int own = column - (columns - drawn.routing().columns().size());
+        return own < 0 ? List.of() : drawn.routing().columns().get(own);
+    }
+
+    private List<Net.Line> linesFrom(int column) {
+        List<Net.Line> lines = new ArrayList<>();
+        for (Columns.Drawn drawn : all) {
+            for (String box : boxes(drawn, column)) {
+                lines.addAll(drawn.net().outOf(box));
+            }
+        }
+        return lines;
+    }
+
+    private static double itemWidth(String item) {
+        return Math.min(34, Math.max(16, Texts.width(Net.kind(item), Type.KIT) + 3));
+    }
+}
