@@ -31,7 +31,7 @@ final class AfterSections {
                         if (!each.connections().isEmpty()) {
                             page.text(" (" + sheet.names().subject(each.connections()) + ")");
                         }
-                        page.text(": " + each.because());
+                        page.text(": " + each.because() + ".");
                         if (!each.additions().isEmpty()) {
                             page.text(" Would do: " + String.join("; or ", each.additions()) + ".");
                         }
@@ -79,17 +79,17 @@ final class AfterSections {
                 page.text(" ").field("Next due", "w30", "");
             });
             page.in("p", "fields", () -> {
-                page.field("Tested by", "w28", "").field("2nd person", "w22", "");
-                page.field("Reviewed", "w20", "").field("Work order", "w20", "");
+                page.field("Tested by", "w30", "").field("2nd person", "w20", "");
+                page.field("Reviewed", "w20", "").field("Order", "w18", "");
             });
         });
     }
 
     /** Limits that a house has not compared with its own copy of the standard, each once with what it is used for. */
-    static void back(Sheet sheet) {
+    static void back(Sheet sheet, List<String> assumed) {
         Plan plan = sheet.plan();
         List<String> ids = plan.unconfirmedLimits();
-        if (ids.isEmpty() && plan.warnings().isEmpty() && plan.notApplicable().isEmpty()) {
+        if (ids.isEmpty() && plan.warnings().isEmpty() && plan.notApplicable().isEmpty() && assumed.isEmpty()) {
             return;
         }
         Xhtml page = sheet.page();
@@ -99,6 +99,10 @@ final class AfterSections {
                 page.in("ul", "", () -> plan.warnings().forEach(each -> page.leaf("li", "", each)));
             }
             notDone(sheet);
+            if (!assumed.isEmpty()) {
+                page.leaf("h2", "", "Taken for what the files leave out");
+                page.in("ul", "", () -> assumed.forEach(each -> page.leaf("li", "", each)));
+            }
             if (!ids.isEmpty()) {
                 unconfirmed(sheet, ids);
             }

@@ -19,9 +19,10 @@ public final class BenchSheet {
     /**
      * @param plan an audited plan
      * @param drawings its drawings in order, several for one hookup where it continues; may be empty
+     * @param assumed values that the input files leave out and the program filled in, a line each
      * @return the page source, the same for the same input
      */
-    public static String xhtml(Plan plan, List<Drawing> drawings) {
+    public static String xhtml(Plan plan, List<Drawing> drawings, List<String> assumed) {
         Sheet sheet = Sheet.of(plan);
         Xhtml page = sheet.page();
         page.docType();
@@ -31,7 +32,7 @@ public final class BenchSheet {
                 new String[] {"xmlns", "http://www.w3.org/1999/xhtml", "lang", "en-GB", "xml:lang", "en-GB"},
                 () -> {
                     head(sheet);
-                    page.in("body", "bench", () -> body(sheet, drawings));
+                    page.in("body", "bench", () -> body(sheet, drawings, assumed));
                 });
         return page.finish();
     }
@@ -40,8 +41,7 @@ public final class BenchSheet {
         Plan plan = sheet.plan();
         Xhtml page = sheet.page();
         String title = "Bench sheet: " + plan.device().name();
-        String continued =
-                plan.device().name() + ", plan " + sheet.shortFingerprint() + ", continued. Asset ____________";
+        String continued = plan.device().name() + ", plan " + sheet.shortFingerprint() + ", continued. Asset ________";
         page.in("head", "", () -> {
             page.empty("meta", "charset", "UTF-8");
             page.leaf("title", "", title);
@@ -60,12 +60,12 @@ public final class BenchSheet {
 
     private static String mark(Plan plan) {
         if (plan.trainingCopy()) {
-            return plan.partial() ? "TRAINING: not a record. PARTIAL" : "TRAINING: not a record";
+            return plan.partial() ? "TRAINING: not a record. PARTIAL." : "TRAINING: not a record";
         }
-        return plan.partial() ? "PARTIAL: not every reading is on this plan" : "";
+        return plan.partial() ? "PARTIAL" : "";
     }
 
-    private static void body(Sheet sheet, List<Drawing> drawings) {
+    private static void body(Sheet sheet, List<Drawing> drawings, List<String> assumed) {
         Xhtml page = sheet.page();
         page.in("div", "form", () -> {
             HeadSection.write(sheet);
@@ -81,7 +81,7 @@ public final class BenchSheet {
         for (Drawing drawing : drawings) {
             page.in("div", "drawing", () -> page.markup(inline(drawing.svg())));
         }
-        AfterSections.back(sheet);
+        AfterSections.back(sheet, assumed);
     }
 
     /** A drawing without its XML declaration, which may not stand in the middle of a page. */

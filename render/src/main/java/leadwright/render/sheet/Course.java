@@ -1,9 +1,11 @@
 package leadwright.render.sheet;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import leadwright.planner.Plan;
@@ -43,6 +45,13 @@ record Course(List<Stretch> stretches) {
             return lines.stream().allMatch(Act.class::isInstance);
         }
 
+        /** Readings of the supply and of the tester itself. */
+        boolean isOnlyChecks() {
+            return !values().isEmpty()
+                    && values().stream()
+                            .allMatch(value -> value.reading().obligation().phase() == Obligation.Phase.CHECK);
+        }
+
         boolean alternative() {
             return values().stream()
                     .anyMatch(value -> value.reading()
@@ -71,6 +80,9 @@ record Course(List<Stretch> stretches) {
 
     /** What is shown before mains is put on a part, written beside and never subtracted. */
     record Background() implements Line {}
+
+    /** What a person must know about the rows that follow; said once while the hookup stands. */
+    record Note(String text) implements Line {}
 
     record Value(Reading reading) implements Line {}
 
@@ -108,6 +120,7 @@ record Course(List<Stretch> stretches) {
         private List<Step> parted = new ArrayList<>();
         private List<Step> joined = new ArrayList<>();
         private List<Group> groups = new ArrayList<>();
+        private final Set<String> notes = new HashSet<>();
 
         Builder(List<Hookup> hookups) {
             this.hookups = hookups.stream().map(Hookup::id).toList();
@@ -132,6 +145,10 @@ record Course(List<Stretch> stretches) {
 
         void value(Step step, Reading reading) {
             Group group = current(step, Optional.of(reading.obligation().mode()));
+            reading.obligation()
+                    .note()
+                    .filter(notes::add)
+                    .ifPresent(note -> group.lines().add(new Note(note)));
             if (isWithMains(reading) && group.values().stream().noneMatch(each -> isWithMains(each.reading()))) {
                 group.lines().add(new Background());
             }
@@ -173,6 +190,7 @@ record Course(List<Stretch> stretches) {
             parted = new ArrayList<>();
             joined = new ArrayList<>();
             groups = new ArrayList<>();
+            notes.clear();
         }
 
         List<Stretch> finish() {

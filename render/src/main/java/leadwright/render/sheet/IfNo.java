@@ -10,7 +10,7 @@ import leadwright.planner.plan.Obligation;
 enum IfNo {
     RESEAT(1, "re-seat, repeat once, write both;", ""),
     SWAP(2, "swap the lead;", ""),
-    EARTH(3, "Check, earth or insulation fails: STOP.", " Nothing is powered through the tester."),
+    EARTH(3, "Check or earth fails: STOP.", " Nothing is powered through the tester."),
     TOUCH(4, "Touch without fault fails:", " no open earth, no mains on a part."),
     PART(5, "Leakage without fault fails:", " no mains on a part."),
     OUT(6, "Any no that stays:", " out of use, quarantine, label, tell the owner.");
@@ -41,10 +41,15 @@ enum IfNo {
         };
     }
 
-    /** Writes the line with its number; its first words are bold in the stop box. */
+    /** Writes the line with its number; in the stop box its first words are bold. */
     void write(Sheet sheet) {
-        sheet.page().bold(number + "\u00a0" + (rest.isEmpty() ? "" : sheet.say(bold)));
-        sheet.page().text(rest.isEmpty() ? sheet.say(bold) + " " : sheet.say(rest));
+        boolean insulation = this == EARTH && sheet.has(Obligation.Phase.INSULATION);
+        String first = sheet.say(insulation ? bold.replace(" or earth", ", earth or insulation") : bold);
+        if (rest.isEmpty()) {
+            sheet.page().bold(number + "\u00a0").text(first + " ");
+        } else {
+            sheet.page().bold(number + "\u00a0" + first).text(sheet.say(rest));
+        }
     }
 
     /** The two lines under the readings. */

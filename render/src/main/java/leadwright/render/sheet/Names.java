@@ -147,9 +147,6 @@ final class Names {
         return named.orElseGet(() -> switch (id) {
             case "inlet-earth" -> terms.say("earth pin of the inlet");
             case "cord-earth" -> terms.say("earth of the cord's connector");
-            case "line-earth" -> terms.say("line to earth");
-            case "neutral-earth" -> terms.say("neutral to earth");
-            case "line-neutral" -> "line to neutral";
             case "reference-earth" -> terms.say("reference earth");
             default -> id;
         });

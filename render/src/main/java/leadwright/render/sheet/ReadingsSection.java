@@ -21,6 +21,7 @@ final class ReadingsSection {
     private final Xhtml page;
     private final List<String> drawn;
     private final Set<String> listed = new HashSet<>();
+    private boolean plugged;
 
     /** @param drawn ids of the hookups that have a drawing, in its order; empty where the sheet goes without drawings */
     ReadingsSection(Sheet sheet, List<String> drawn) {
@@ -32,6 +33,7 @@ final class ReadingsSection {
     void write() {
         for (Course.Stretch stretch : sheet.course().stretches()) {
             stretch.hookup().flatMap(sheet.plan()::hookup).ifPresent(hookup -> wiring(hookup, stretch));
+            plugged = stretch.hookup().isPresent();
             stretch.groups().forEach(group -> group(group, stretch.hookup().flatMap(sheet.plan()::hookup)));
         }
     }
@@ -121,6 +123,9 @@ final class ReadingsSection {
     }
 
     private String state(Course.Group group) {
+        if (group.isOnlyChecks()) {
+            return "CHECKS" + (plugged ? "" : ", not plugged in");
+        }
         String words = sheet.words().state(group.state(), group.mode());
         return group.alternative() ? words + "; device's mains switch ON" : words;
     }
@@ -146,6 +151,11 @@ final class ReadingsSection {
                 page.leaf("td", "no act", "");
                 page.with("td", "act", new String[] {"colspan", "6"}, () -> act(act.step()));
             });
+        } else if (line instanceof Course.Note note) {
+            page.in("tr", "", () -> {
+                page.leaf("td", "no act", "");
+                page.with("td", "act manner", new String[] {"colspan", "6"}, () -> page.text(note.text()));
+            });
         } else if (line instanceof Course.Null nulled) {
             nullRow(nulled);
         } else {
@@ -160,7 +170,6 @@ final class ReadingsSection {
             page.in("td", "what", () -> {
                 page.bold(sheet.words().what(what, hookup)).empty("br");
                 page.span("manner", sheet.words().manner(what));
-                what.note().ifPresent(note -> page.empty("br").span("manner", note));
             });
             page.in(
                     "td",

@@ -1,6 +1,7 @@
 package leadwright.render.sheet;
 
 import java.util.Collection;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -31,6 +32,9 @@ final class RowWords {
     }
 
     private String subject(Obligation reading) {
+        if (reading.phase() == Obligation.Phase.CHECK) {
+            return check(reading);
+        }
         Demand demand = reading.demand();
         if (reading.earthSubject().isPresent()) {
             return earthSubject(reading);
@@ -42,6 +46,18 @@ final class RowWords {
                     : names.subject(demand.measured());
         }
         return reading.place().map(names::place).orElseGet(() -> named(reading.of()));
+    }
+
+    /** The subject as the key names it: {@code line-to-earth}, {@code known-resistor/start}. */
+    private String check(Obligation reading) {
+        String key = reading.key();
+        int from = key.indexOf('/') + 1;
+        int to = key.indexOf("/" + reading.state().word(), from);
+        String subject = (to < 0 ? key.substring(from) : key.substring(from, to))
+                .replace('-', ' ')
+                .replace("/", ", ");
+        String words = reading.quantity() == QuantityKind.SUPPLY_VOLTAGE ? terms.say(subject) : subject;
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private String named(Collection<String> of) {

@@ -22,7 +22,11 @@ record Sheet(Plan plan, Terms terms, Names names, RowWords words, Course course,
 
     /** Whether some reading puts mains on a part. */
     boolean mainsOnParts() {
-        return plan.readings().stream().anyMatch(each -> each.obligation().phase() == Obligation.Phase.MAINS_ON_PART);
+        return has(Obligation.Phase.MAINS_ON_PART);
+    }
+
+    boolean has(Obligation.Phase phase) {
+        return plan.readings().stream().anyMatch(each -> each.obligation().phase() == phase);
     }
 
     String say(String phrase) {

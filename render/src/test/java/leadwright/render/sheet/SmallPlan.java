@@ -130,8 +130,8 @@ public final class SmallPlan {
         Steps steps = new Steps();
         steps.look();
         steps.read(MainsState.OFF, check(QuantityKind.TESTER_CHECK, "known-resistor"), Optional.empty());
-        for (String pair : List.of("line-earth", "neutral-earth", "line-neutral")) {
-            steps.read(MainsState.NORMAL, check(QuantityKind.SUPPLY_VOLTAGE, pair), Optional.empty());
+        for (String pair : List.of("line-to-earth", "neutral-to-earth", "line-to-neutral")) {
+            steps.read(MainsState.OFF, check(QuantityKind.SUPPLY_VOLTAGE, pair), Optional.empty());
         }
         steps.joints(device);
         steps.nulled();
@@ -452,7 +452,7 @@ public final class SmallPlan {
 
     private Obligation check(QuantityKind kind, String subject) {
         return obligation(
-                kind.word() + "/" + subject,
+                kind.word() + "/" + subject + "/off",
                 kind,
                 List.of(subject),
                 Demand.NOTHING,
