@@ -4,11 +4,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import leadwright.catalog.device.Battery;
 import leadwright.catalog.device.Forbidden;
 import leadwright.catalog.rules.NotDoneRow;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.catalog.rules.TestRow;
 import leadwright.catalog.rules.Trait;
+import leadwright.planner.plan.MainsState;
 import leadwright.planner.plan.NotApplicable;
 import leadwright.planner.plan.Shortfall;
 
@@ -45,6 +47,7 @@ final class NotDone {
                 remarks.notApplicable(row.test(), row.because(), row.basis().clause());
             }
         }
+        openInModes(asking, due, remarks);
         for (TestRow row : asking.rules().tests()) {
             String test = row.quantity().word();
             if (!read.contains(test) && !explained(test, remarks)) {
@@ -53,6 +56,17 @@ final class NotDone {
                         "the device has nothing of the kind that this is read on",
                         row.basis().clause());
             }
+        }
+    }
+
+    /** A device that goes off with its supply is in none of its modes then. */
+    private static void openInModes(Asking asking, List<Draft> due, Remarks remarks) {
+        boolean open = due.stream().anyMatch(draft -> draft.state().fault() == MainsState.Fault.SUPPLY_OPEN);
+        if (open && asking.device().modes().size() > 1 && asking.device().battery() == Battery.NONE) {
+            remarks.notApplicable(
+                    "supply open in each operating mode",
+                    "with the supply open the device is off and in none of its modes: these readings are taken once",
+                    "bench practice");
         }
     }
 

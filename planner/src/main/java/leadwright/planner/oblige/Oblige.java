@@ -56,6 +56,7 @@ public final class Oblige {
         List<Draft> all = withChecks(asking, fit.outlet(), taken, remarks);
         Limits limits = new Limits(asking, remarks);
         List<Obligation> wanted = all.stream()
+                .map(draft -> madeSafe(draft, facts.therapy()))
                 .map(draft -> {
                     Limits.Found found = limits.of(draft);
                     return draft.obligation(rules.network(), found.limit(), found.notes());
@@ -63,6 +64,14 @@ public final class Oblige {
                 .toList();
         return new Obligations(
                 wanted, remarks.notApplicable(), remarks.shortfalls(), remarks.warnings(), Optional.empty());
+    }
+
+    private static Draft madeSafe(Draft draft, Therapy therapy) {
+        return draft.demand().all().stream()
+                .flatMap(connection -> therapy.outputOf(connection).stream())
+                .findFirst()
+                .map(output -> draft.note("therapy output " + output + ": made safe before it is plugged"))
+                .orElse(draft);
     }
 
     private static List<Draft> readings(Asking asking, Remarks remarks) {

@@ -44,11 +44,11 @@ record OutletFit(Optional<Outlet> outlet, Optional<KitItem> adapter, Optional<St
         for (Outlet outlet : kit.tester().outlets()) {
             Optional<String> reason = wrongSupply(supply, outlet);
             if (reason.isEmpty()) {
-                Joined joined = joined(supply, outlet, kit);
-                if (joined.reason().isEmpty()) {
-                    return new OutletFit(Optional.of(outlet), joined.adapter(), Optional.empty(), warnings(supply));
+                Plugging plugging = plugging(supply, outlet, kit);
+                if (plugging.reason().isEmpty()) {
+                    return new OutletFit(Optional.of(outlet), plugging.adapter(), Optional.empty(), warnings(supply));
                 }
-                reason = joined.reason();
+                reason = plugging.reason();
             }
             reasons.add("outlet " + outlet.socket() + ", " + outlet.system().word() + ", "
                     + outlet.voltage().text() + ", " + outlet.current().text() + ": " + reason.orElseThrow());
@@ -116,33 +116,33 @@ record OutletFit(Optional<Outlet> outlet, Optional<KitItem> adapter, Optional<St
     }
 
     /** How the plug gets into the outlet, or why it does not. */
-    private record Joined(Optional<KitItem> adapter, Optional<String> reason) {}
+    private record Plugging(Optional<KitItem> adapter, Optional<String> reason) {}
 
-    private static Joined joined(Supply supply, Outlet outlet, Kit kit) {
+    private static Plugging plugging(Supply supply, Outlet outlet, Kit kit) {
         if (supply.cordPlug().isEmpty()
                 || MainsCouplers.builtIn().enters(supply.cordPlug().get(), outlet.socket())) {
             Quantity most = weakest(outlet, kit.tester().inlet());
             if (supply.current().isPresent() && !supply.current().get().atMost(most)) {
-                return new Joined(
+                return new Plugging(
                         Optional.empty(),
                         Optional.of("the device draws " + supply.current().get().text() + ", more than the "
                                 + most.text() + " from outlet to wall"));
             }
-            return new Joined(Optional.empty(), Optional.empty());
+            return new Plugging(Optional.empty(), Optional.empty());
         }
         String plug = supply.cordPlug().get();
         List<String> reasons = new ArrayList<>();
         for (KitItem adapter : adapters(plug, outlet, kit)) {
             Optional<String> reason = adapterTooWeak(supply, adapter, outlet, kit);
             if (reason.isEmpty()) {
-                return new Joined(Optional.of(adapter), Optional.empty());
+                return new Plugging(Optional.of(adapter), Optional.empty());
             }
             reasons.add(reason.get());
         }
         if (reasons.isEmpty()) {
             reasons.add(noAdapter(supply, outlet, kit));
         }
-        return new Joined(
+        return new Plugging(
                 Optional.empty(),
                 Optional.of("the plug " + plug + " does not enter it; " + String.join("; ", reasons)));
     }

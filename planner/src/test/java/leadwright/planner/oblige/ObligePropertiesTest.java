@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
@@ -25,6 +27,7 @@ import leadwright.planner.plan.MainsState;
 import leadwright.planner.plan.NotApplicable;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Occasion;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
@@ -32,11 +35,26 @@ import org.junit.jupiter.api.TestFactory;
 class ObligePropertiesTest {
     private static final int CASES = 400;
 
+    private record Due(RandomCases.Case of, Obligations obligations) {}
+
+    private static final Map<String, List<Due>> DUE = new TreeMap<>();
+
+    @BeforeAll
+    static void work_out_what_is_due() {
+        for (String rules : List.of(Bench.RECURRENT, Bench.THIRD)) {
+            DUE.put(
+                    rules,
+                    RandomCases.any(1, CASES)
+                            .map(each -> new Due(each, due(each, rules)))
+                            .toList());
+        }
+    }
+
     private static Stream<DynamicTest> always(BiConsumer<RandomCases.Case, Obligations> holds) {
-        return Stream.of(Bench.RECURRENT, Bench.THIRD)
+        return DUE.entrySet().stream()
                 .map(rules -> DynamicTest.dynamicTest(
-                        rules + ", seeds 1 to " + CASES,
-                        () -> RandomCases.any(1, CASES).forEach(each -> holds.accept(each, due(each, rules)))));
+                        rules.getKey() + ", seeds 1 to " + CASES,
+                        () -> rules.getValue().forEach(each -> holds.accept(each.of(), each.obligations()))));
     }
 
     private static Obligations due(RandomCases.Case each, String rules) {
@@ -56,9 +74,9 @@ class ObligePropertiesTest {
         return Stream.of(Bench.RECURRENT, Bench.THIRD)
                 .map(rules -> DynamicTest.dynamicTest(rules, () -> {
                     Set<QuantityKind> reached = new HashSet<>();
-                    RandomCases.any(1, CASES)
+                    DUE.get(rules)
                             .forEach(each ->
-                                    due(each, rules).wanted().forEach(reading -> reached.add(reading.quantity())));
+                                    each.obligations().wanted().forEach(reading -> reached.add(reading.quantity())));
                     Set<QuantityKind> asked = new HashSet<>();
                     Bench.rules(rules).tests().forEach(row -> asked.add(row.quantity()));
                     asked.remove(QuantityKind.INSULATION_RESISTANCE);
@@ -214,8 +232,8 @@ class ObligePropertiesTest {
         return Stream.of(Bench.RECURRENT, Bench.THIRD)
                 .map(id -> DynamicTest.dynamicTest(id, () -> {
                     RuleSet rules = Bench.rules(id);
-                    RandomCases.any(1, CASES)
-                            .forEach(each -> due(each, id).wanted().stream()
+                    DUE.get(id)
+                            .forEach(each -> each.obligations().wanted().stream()
                                     .flatMap(reading -> reading.limit().stream())
                                     .forEach(limit -> {
                                         Limit ruled = rules.limit(limit.id())
@@ -249,8 +267,8 @@ class ObligePropertiesTest {
                     Bench.rules(id)
                             .tests()
                             .forEach(row -> quantities.add(row.quantity().word()));
-                    RandomCases.any(1, CASES).forEach(each -> {
-                        Obligations due = due(each, id);
+                    DUE.get(id).forEach(each -> {
+                        Obligations due = each.obligations();
                         if (due.refusal().isPresent()) {
                             assertThat(due.wanted()).isEmpty();
                             return;
@@ -264,7 +282,7 @@ class ObligePropertiesTest {
                         due.shortfalls()
                                 .forEach(missing ->
                                         said.addAll(List.of(missing.because().split("[^a-z-]+"))));
-                        assertThat(said).as(each.toString()).containsAll(quantities);
+                        assertThat(said).as(each.of().toString()).containsAll(quantities);
                         due.notApplicable().forEach(row -> {
                             assertThat(row.because()).isNotBlank();
                             assertThat(row.clause()).isNotBlank();
