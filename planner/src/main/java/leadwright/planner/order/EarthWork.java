@@ -1,0 +1,243 @@
+package leadwright.planner.order;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import leadwright.catalog.device.TouchPoint;
+import leadwright.catalog.quantity.Quantity;
+import leadwright.planner.plan.EarthPath;
+import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.MainsState;
+import leadwright.planner.plan.Obligation;
+import leadwright.planner.plan.Obligation.EarthSubject;
+import leadwright.planner.plan.Step.Account;
+import leadwright.planner.plan.Step.Act;
+
+/**
+ * The earth readings of the first hookup, as steps: leads joined and unwound, nulled, the clip moved from place to place.
+ *
+ * <p>Readings between the same ends of the same leads follow one another, so that leads are nulled as seldom as the rules
+ * allow: at the start, after a change of the path, and at the end.
+ */
+final class EarthWork {
+    private static final long LONG_LEAD = Quantity.millimetres(5000).amount();
+    /** Walking speed, 1.2 m in a second, in micrometres. */
+    private static final long STRIDE = Quantity.millimetres(1200).amount();
+
+    private final Scene scene;
+    private final Texts texts;
+    private final int hookup;
+    private final Hookup stands;
+    private final MainsState state;
+    private final List<Draft> steps = new ArrayList<>();
+
+    private EarthWork(Scene scene, int hookup, Hookup stands) {
+        this.scene = scene;
+        this.texts = new Texts(scene);
+        this.hookup = hookup;
+        this.stands = stands;
+        this.state = scene.permanent() ? MainsState.ISOLATED : MainsState.OFF;
+    }
+
+    /**
+     * @param readings all earth readings, in clause order
+     * @param more whether other readings follow
+     */
+    static List<Draft> steps(Scene scene, int hookup, Hookup stands, List<Obligation> readings, boolean more) {
+        EarthWork work = new EarthWork(scene, hookup, stands);
+        if (!readings.isEmpty()) {
+            work.join();
+            work.read(readings);
+            if (more && !scene.earthLeadMayStay()) {
+                work.part();
+            }
+        }
+        if (scene.fedByTester() && (readings.isEmpty() || work.cordIsOut)) {
+            work.plugIn();
+        }
+        return work.steps;
+    }
+
+    private boolean cordIsOut = true;
+
+    private Draft draft(Act does, String text, int seconds, Account account, String because) {
+        return Draft.of(does, text, state, OptionalInt.of(hookup), seconds, account, because);
+    }
+
+    private void join() {
+        for (Contact each : Arrangement.ofEarth(stands, scene)) {
+            boolean far = scene.item(each.from())
+                    .flatMap(item -> item.length())
+                    .filter(length -> length.amount() > LONG_LEAD)
+                    .isPresent();
+            String text = "Plug " + each.from() + " into " + texts.end(each.to())
+                    + (far ? " and unwind it to its full length." : ".");
+            steps.add(draft(
+                            Act.JOIN,
+                            text,
+                            each.join() + (far ? scene.times().action("unwind") : 0),
+                            Account.EARTH_LEAD,
+                            "The " + texts.earth() + " readings need this lead.")
+                    .joining(each.plain()));
+        }
+    }
+
+    private void part() {
+        for (Contact each : Arrangement.ofEarth(stands, scene)) {
+            if (!Scene.isItem(each.to())) {
+                steps.add(draft(
+                                Act.PART,
+                                "Pull " + each.from() + " out of " + texts.end(each.to())
+                                        + " and take its clip off the device.",
+                                each.part(),
+                                Account.EARTH_LEAD,
+                                "This tester does not leave the jack open at rest: the lead would be a second way to "
+                                        + texts.earth() + " while leakage is read.")
+                        .joining(each.plain()));
+            }
+        }
+    }
+
+    private void plugIn() {
+        cordIsOut = false;
+        steps.add(draft(
+                Act.LOOK,
+                "Fit the supply cord to the device and plug it into the tester's outlet; the outlet stays off.",
+                0,
+                Account.PREPARE,
+                "The tester must be able to switch the device's supply."));
+    }
+
+    private void unplug() {
+        cordIsOut = true;
+        steps.add(draft(
+                Act.LOOK,
+                "The supply cord is out of the device and out of the tester's outlet.",
+                0,
+                Account.PREPARE,
+                "This path is read without the cord, or the cord alone."));
+    }
+
+    private void read(List<Obligation> readings) {
+        Map<List<String>, List<Obligation>> groups = new LinkedHashMap<>();
+        for (Obligation each : readings) {
+            groups.computeIfAbsent(path(each), key -> new ArrayList<>()).add(each);
+        }
+        Optional<EarthPath> referenceOn = Optional.empty();
+        boolean first = true;
+        for (List<Obligation> group : groups.values()) {
+            EarthSubject subject = group.get(0).earthSubject().orElse(EarthSubject.PLUG_TO_PART);
+            if (scene.fedByTester()) {
+                if (subject == EarthSubject.PLUG_TO_PART && cordIsOut) {
+                    plugIn();
+                } else if (subject != EarthSubject.PLUG_TO_PART && (!cordIsOut || first)) {
+                    unplug();
+                }
+            }
+            nulling(first ? "at the start" : "after a change of the path");
+            first = false;
+            String clippedTo = "";
+            for (Obligation each : group) {
+                Optional<EarthPath> reference = reference(each.earthSubject().orElse(EarthSubject.PLUG_TO_PART));
+                if (reference.isPresent() && !reference.equals(referenceOn)) {
+                    referenceOn = reference;
+                    clip("the second lead's end", reference.get().point());
+                    clippedTo = "";
+                }
+                if (each.place().isPresent() && !each.place().get().equals(clippedTo)) {
+                    clippedTo = each.place().get();
+                    clip("the clip", clippedTo);
+                }
+                reading(each);
+            }
+        }
+        nulling("at the end");
+    }
+
+    /** What a reading's path consists of: a change of it asks for nulling. */
+    private List<String> path(Obligation reading) {
+        EarthSubject subject = reading.earthSubject().orElse(EarthSubject.PLUG_TO_PART);
+        List<String> items = new ArrayList<>();
+        items.add(subject == EarthSubject.PLUG_TO_PART ? "one lead" : "two leads");
+        reference(subject).ifPresent(path -> items.addAll(path.items()));
+        return items;
+    }
+
+    private Optional<EarthPath> reference(EarthSubject subject) {
+        String point = switch (subject) {
+            case PLUG_TO_PART -> "";
+            case INLET_TO_PART -> "inlet-earth";
+            case CORD -> "cord";
+            case REFERENCE_TO_PART -> "reference-earth";
+        };
+        if (point.isEmpty()) {
+            return Optional.empty();
+        }
+        List<EarthPath> references = stands.earth().stream()
+                .filter(path -> path.pole().equals("reference"))
+                .toList();
+        return references.stream()
+                .filter(path -> path.point().startsWith(point))
+                .findFirst()
+                .or(() -> references.stream().findFirst());
+    }
+
+    private void nulling(String when) {
+        steps.add(draft(
+                Act.NULL,
+                "Null the leads " + when + ": tips together, or the clip on the outlet's " + texts.earth()
+                        + " contact, leads unwound, never with the device's own cord in the path. Read again to verify and"
+                        + " write the value down.",
+                scene.times().action("null"),
+                Account.NULL,
+                "The leads' own resistance must not count to the device."));
+    }
+
+    private void clip(String what, String place) {
+        int walk = distance(place)
+                .map(distance -> Math.toIntExact((2 * distance.amount() + STRIDE - 1) / STRIDE))
+                .orElse(0);
+        steps.add(draft(
+                        Act.CLIP,
+                        "Put " + what + " on " + texts.place(place) + ", on bare metal.",
+                        scene.times().action("clip") + walk,
+                        Account.EARTH_LEAD,
+                        "Every place is read on its own.")
+                .at(place));
+    }
+
+    private Optional<Quantity> distance(String place) {
+        return scene.device().touchPoints().stream()
+                .filter(each -> each.id().equals(place))
+                .findFirst()
+                .flatMap(TouchPoint::distance)
+                .or(() -> scene.device().earthPoints().stream()
+                        .filter(each -> each.id().equals(place))
+                        .findFirst()
+                        .flatMap(each -> each.distance()));
+    }
+
+    private void reading(Obligation what) {
+        EarthSubject subject = what.earthSubject().orElse(EarthSubject.PLUG_TO_PART);
+        boolean flexed = what.earthSubject().isPresent()
+                && (subject == EarthSubject.PLUG_TO_PART || subject == EarthSubject.CORD);
+        int write = scene.times().write();
+        int seconds =
+                scene.times().action("read-earth") + (flexed ? scene.times().action("flex-cord") : 0) + write;
+        Safeguards safeguards = new Safeguards(texts);
+        MainsState during = scene.permanent() ? what.state() : state;
+        steps.add(Draft.of(
+                        Act.READ,
+                        texts.reading(what)
+                                + (flexed ? " Flex the cord along its length and keep the largest value." : ""),
+                        during,
+                        OptionalInt.of(hookup),
+                        seconds,
+                        Account.READ,
+                        Texts.sentence(texts.earth()) + " readings come before anything is powered.")
+                .reading(what, write, safeguards.caution(what), safeguards.onFail(what)));
+    }
+}

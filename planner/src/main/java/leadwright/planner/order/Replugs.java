@@ -1,0 +1,126 @@
+package leadwright.planner.order;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import leadwright.catalog.device.Output;
+import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.Joint;
+
+/**
+ * Phase 3: what it takes to come from one hookup to another.
+ *
+ * <p>Sites 0 … n − 1 are the hookups; site n + h is hookup h while the earth lead is still on it, as at the beginning.
+ */
+final class Replugs {
+
+    /**
+     * One re-plugging.
+     *
+     * @param seconds parting, joining, and the wait of therapy outputs that are plugged
+     * @param atLeast no pairing of like instances takes less
+     * @param underPower whether every joint concerned may be moved under power where the house allows that
+     * @param therapy whether a therapy output is plugged or unplugged: only with the device shut down
+     */
+    record Replug(int seconds, int atLeast, boolean underPower, boolean therapy) {}
+
+    private final int hookups;
+    private final List<List<Contact>> leads = new ArrayList<>();
+    private final List<List<Contact>> earth = new ArrayList<>();
+    private final Replug[][] table;
+    private final Replug[] first;
+
+    Replugs(List<Hookup> all, Scene scene, boolean earthLead) {
+        hookups = all.size();
+        for (Hookup hookup : all) {
+            leads.add(Arrangement.ofLeads(hookup, scene));
+            List<Contact> lead = earthLead ? Arrangement.ofEarth(hookup, scene) : List.of();
+            earth.add(
+                    scene.earthLeadMayStay()
+                            ? lead
+                            : lead.stream()
+                                    .filter(each -> Scene.isItem(each.to()))
+                                    .toList());
+        }
+        table = new Replug[2 * hookups][hookups];
+        first = new Replug[hookups];
+        for (int to = 0; to < hookups; to++) {
+            first[to] = replug(List.of(), leads.get(to), scene);
+            for (int from = 0; from < 2 * hookups; from++) {
+                if (from % hookups != to) {
+                    table[from][to] = replug(standing(from), leads.get(to), scene);
+                }
+            }
+        }
+    }
+
+    int hookups() {
+        return hookups;
+    }
+
+    /** What a re-plugging from this site has to undo. */
+    List<Contact> standing(int site) {
+        List<Contact> all = new ArrayList<>(leads.get(site % hookups));
+        if (site >= hookups) {
+            // An item of the earth lead that also stands in a chain would be one item in two places.
+            all.addAll(earth.get(site - hookups));
+        }
+        return all;
+    }
+
+    /** Joints of the earth lead that stand after the earth readings. */
+    List<Contact> earth(int hookup) {
+        return earth.get(hookup);
+    }
+
+    List<Contact> leads(int hookup) {
+        return leads.get(hookup);
+    }
+
+    Replug between(int site, int hookup) {
+        return table[site][hookup];
+    }
+
+    /** The first set-up. */
+    Replug first(int hookup) {
+        return first[hookup];
+    }
+
+    private static Replug replug(List<Contact> from, List<Contact> to, Scene scene) {
+        Likeness.Pairing pairing = Likeness.between(from, to);
+        Map<String, String> names = pairing.standsFor();
+        Set<Joint> staying = new HashSet<>();
+        Set<Joint> there = new HashSet<>();
+        to.forEach(each -> there.add(each.plain()));
+        List<Contact> changed = new ArrayList<>();
+        for (Contact each : from) {
+            // An item that serves as none keeps a name that no other arrangement has.
+            Joint joint = each.renamed(name -> Scene.isItem(name) ? names.getOrDefault(name, "none/" + name) : name)
+                    .plain();
+            if (there.contains(joint)) {
+                staying.add(joint);
+            } else {
+                changed.add(each);
+            }
+        }
+        int seconds = changed.stream().mapToInt(Contact::part).sum();
+        List<Contact> joined =
+                to.stream().filter(each -> !staying.contains(each.plain())).toList();
+        seconds += joined.stream().mapToInt(Contact::join).sum();
+        int slack = pairing.atMost() - pairing.kept();
+        List<Output> plugged = scene.outputsOf(
+                joined.stream().flatMap(each -> each.connections().stream()).toList());
+        int wait = plugged.stream()
+                .flatMap(output -> output.waitTime().stream())
+                .mapToInt(BenchTimes::seconds)
+                .max()
+                .orElse(0);
+        changed.addAll(joined);
+        boolean therapy =
+                changed.stream().flatMap(each -> each.connections().stream()).anyMatch(scene.therapy()::containsKey);
+        boolean underPower = changed.stream().allMatch(Contact::insulated);
+        return new Replug(seconds + wait, Math.max(0, seconds - slack) + wait, underPower, therapy);
+    }
+}

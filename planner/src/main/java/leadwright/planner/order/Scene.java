@@ -1,0 +1,102 @@
+package leadwright.planner.order;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import leadwright.catalog.device.Battery;
+import leadwright.catalog.device.Connection;
+import leadwright.catalog.device.Device;
+import leadwright.catalog.device.Output;
+import leadwright.catalog.device.SupplyConnection;
+import leadwright.catalog.house.House;
+import leadwright.catalog.house.ReplugUnderPower;
+import leadwright.catalog.kit.AtRest;
+import leadwright.catalog.kit.Kit;
+import leadwright.catalog.kit.KitItem;
+import leadwright.catalog.table.Connectors;
+
+/**
+ * The device on this bench: what all phases look up.
+ *
+ * @param therapy connections of therapy outputs, with the output that each belongs to
+ */
+record Scene(
+        Device device,
+        Kit kit,
+        House house,
+        Connectors connectors,
+        BenchTimes times,
+        SortedMap<String, Connection> connections,
+        SortedMap<String, Output> therapy) {
+
+    static Scene of(Device device, Kit kit, House house, Connectors connectors) {
+        SortedMap<String, Connection> byName = new TreeMap<>();
+        device.connections().forEach(each -> byName.put(each.name(), each));
+        SortedMap<String, Output> therapy = new TreeMap<>();
+        for (Output output : device.outputs()) {
+            byName.values().stream()
+                    .filter(each -> each.kind() == Connection.Kind.PATIENT
+                            && each.part().equals(output.appliedPart()))
+                    .filter(each -> output.functions().isEmpty()
+                            || output.functions().stream()
+                                    .anyMatch(id -> each.function().equals(each.part() + "." + id)))
+                    .forEach(each -> therapy.putIfAbsent(each.name(), output));
+        }
+        return new Scene(device, kit, house, connectors, BenchTimes.of(device, house), byName, therapy);
+    }
+
+    /** Permanent plant: a licensed person switches and isolates it, nobody at the tester does. */
+    boolean permanent() {
+        return device.supply().connection() == SupplyConnection.PERMANENT;
+    }
+
+    /** Whether the tester's outlet feeds it. */
+    boolean fedByTester() {
+        return device.runsOnMains() && !permanent();
+    }
+
+    boolean battery() {
+        return device.battery() != Battery.NONE;
+    }
+
+    boolean toleratesPowerCut() {
+        return device.toleratesPowerCut().orElse(false);
+    }
+
+    boolean mayReplugUnderPower() {
+        return house.replugUnderPower() == ReplugUnderPower.AFTER_EARTH_AND_TOUCH
+                && device.forbids().stream().noneMatch(each -> each.test().equals("replug-under-power"));
+    }
+
+    /** Whether the earth lead may stay on while leakage is read. */
+    boolean earthLeadMayStay() {
+        return kit.tester()
+                .earthJack()
+                .flatMap(jack -> jack.atRest())
+                .filter(rest -> rest == AtRest.OPEN)
+                .isPresent();
+    }
+
+    Optional<KitItem> item(String instance) {
+        int slash = instance.lastIndexOf('/');
+        return slash < 0 ? Optional.empty() : kit.item(instance.substring(0, slash));
+    }
+
+    /** Kind of an item instance; the name itself for anything else. */
+    static String kind(String name) {
+        int slash = name.lastIndexOf('/');
+        return slash < 0 ? name : name.substring(0, slash);
+    }
+
+    static boolean isItem(String name) {
+        return name.indexOf('/') >= 0;
+    }
+
+    /** Therapy outputs that act through any of these connections, in file order. */
+    List<Output> outputsOf(java.util.Collection<String> names) {
+        return device.outputs().stream()
+                .filter(output -> names.stream().anyMatch(name -> output.equals(therapy.get(name))))
+                .toList();
+    }
+}

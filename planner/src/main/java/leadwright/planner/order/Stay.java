@@ -1,0 +1,155 @@
+package leadwright.planner.order;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+import leadwright.planner.order.Problem.Block;
+import leadwright.planner.plan.Obligation.Phase;
+
+/**
+ * Least seconds of one stay in a hookup: from a pose, for a set of blocks that still have readings of this hookup alone, to
+ * a gate. A table over all subsets of blocks, poses and gates, filled from small subsets to large; within a subset the
+ * moves between poses are relaxed until nothing improves. A fault is entered only where something is read in it.
+ *
+ * <p>Blocks beyond the first twelve are left out: the table is then lower, never higher.
+ */
+final class Stay {
+    static final int FAR = Integer.MAX_VALUE / 4;
+    private static final int MOST = 12;
+
+    private final Problem problem;
+    private final List<Block> items = new ArrayList<>();
+    private final boolean[][] fits;
+    private final boolean[] freely;
+    private final int[] before;
+    private final int subsets;
+    private final int[][] table;
+
+    Stay(Problem problem, Gates gates, int hookup) {
+        this.problem = problem;
+        int poses = problem.poses().all().size();
+        List<Block> blocks = problem.blocks().get(hookup);
+        for (Block block : blocks) {
+            if (!block.bound().isEmpty() && items.size() < MOST) {
+                items.add(block);
+            }
+        }
+        fits = new boolean[items.size()][poses];
+        freely = new boolean[poses];
+        for (int p = 0; p < poses; p++) {
+            Pose pose = problem.poses().get(p);
+            for (int i = 0; i < items.size(); i++) {
+                fits[i][p] = items.get(i).stand().fits(pose);
+            }
+            freely[p] = blocks.stream()
+                    .anyMatch(block -> !block.free().isEmpty() && block.stand().fits(pose));
+        }
+        before = new int[items.size()];
+        for (int i = 0; i < items.size(); i++) {
+            for (int j = 0; j < items.size(); j++) {
+                if (i != j && precedes(items.get(j), items.get(i))) {
+                    before[i] |= 1 << j;
+                }
+            }
+        }
+        subsets = 1 << items.size();
+        table = new int[gates.count()][];
+        gates.all().forEach(gate -> table[gate] = fill(gates, gate));
+    }
+
+    private boolean precedes(Block first, Block second) {
+        if (first.phase() == Phase.ORDINARY && second.phase() == Phase.MAINS_ON_PART) {
+            return true;
+        }
+        return second.bound().stream()
+                .anyMatch(u -> problem.units().get(u).before().intersects(first.bound()));
+    }
+
+    List<Block> items() {
+        return items;
+    }
+
+    int least(int gate, int pose, boolean selected, int subset) {
+        return table[gate][(subset * problem.poses().all().size() + pose) * 2 + (selected ? 1 : 0)];
+    }
+
+    /** Blocks of this hookup that still have readings of its own. */
+    int remaining(BitSet done) {
+        int subset = 0;
+        for (int i = 0; i < items.size(); i++) {
+            BitSet bound = items.get(i).bound();
+            for (int u = bound.nextSetBit(0); u >= 0; u = bound.nextSetBit(u + 1)) {
+                if (!done.get(u)) {
+                    subset |= 1 << i;
+                    break;
+                }
+            }
+        }
+        return subset;
+    }
+
+    private int[] fill(Gates gates, int gate) {
+        int poses = problem.poses().all().size();
+        int[] least = new int[subsets * poses * 2];
+        Arrays.fill(least, FAR);
+        for (int subset = 0; subset < subsets; subset++) {
+            int row = subset * poses * 2;
+            if (subset == 0) {
+                for (int p = 0; p < poses; p++) {
+                    if (gates.of(p) == gate) {
+                        least[row + 2 * p] = 0;
+                        least[row + 2 * p + 1] = 0;
+                    }
+                }
+            }
+            for (int i = 0; i < items.size(); i++) {
+                if ((subset >> i & 1) == 1 && (before[i] & subset) == 0) {
+                    visit(least, subset, i, row, poses);
+                }
+            }
+            relax(least, subset, row, poses);
+        }
+        return least;
+    }
+
+    private void visit(int[] least, int subset, int item, int row, int poses) {
+        int rest = (subset & ~(1 << item)) * poses * 2;
+        Block block = items.get(item);
+        boolean selects = !block.demands().isEmpty();
+        for (int p = 0; p < poses; p++) {
+            if (fits[item][p]) {
+                for (int s = 0; s < 2; s++) {
+                    int after = least[rest + 2 * p + (selects ? 1 : s)];
+                    int seconds = after + problem.leastVisit(block, s == 1);
+                    least[row + 2 * p + s] = Math.min(least[row + 2 * p + s], seconds);
+                }
+            }
+        }
+    }
+
+    private void relax(int[] least, int subset, int row, int poses) {
+        boolean[] enter = new boolean[poses];
+        for (int p = 0; p < poses; p++) {
+            enter[p] = !problem.poses().get(p).fault() || freely[p];
+            for (int i = 0; i < items.size() && !enter[p]; i++) {
+                enter[p] = fits[i][p] && (subset >> i & 1) == 1;
+            }
+        }
+        boolean better = true;
+        while (better) {
+            better = false;
+            for (int p = 0; p < poses; p++) {
+                for (Move move : problem.poses().from(p)) {
+                    for (int s = 0; s < 2 && enter[move.to()]; s++) {
+                        int by = least[row + 2 * move.to() + s] + move.seconds();
+                        if (by < least[row + 2 * p + s]) {
+                            least[row + 2 * p + s] = by;
+                            better = true;
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
