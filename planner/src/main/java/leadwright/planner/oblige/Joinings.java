@@ -55,7 +55,11 @@ final class Joinings {
                         .forEach(connection -> all.addAll(
                                 split(connection.name(), List.of(connection.name()), List.of(connection), part)));
             case FUNCTION -> part.functions().forEach(function -> all.addAll(ofFunction(part, function)));
-            default -> all.addAll(split(part.id(), List.of(part.id()), part.connections(), part));
+            case PART -> all.addAll(split(part.id(), List.of(part.id()), part.connections(), part));
+            default ->
+                throw new IllegalStateException(
+                        asking.rules().id() + ": " + row.quantity().word() + " joins "
+                                + row.joined().word() + ", which is no joining of one part");
         }
         return all;
     }

@@ -3,14 +3,17 @@ package leadwright.planner.oblige;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.house.House;
 import leadwright.catalog.kit.Kit;
 import leadwright.catalog.kit.Outlet;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.catalog.rules.RuleSet;
+import leadwright.catalog.rules.TestRow;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Occasion;
+import leadwright.planner.plan.Shortfall;
 
 /**
  * From device, rule set and house to the readings that are due.
@@ -29,6 +32,16 @@ public final class Oblige {
             QuantityKind.MAINS_ON_APPLIED_PART,
             QuantityKind.TOTAL_MAINS_ON_APPLIED_PART,
             QuantityKind.MAINS_ON_UNEARTHED_METAL);
+
+    private static final Set<QuantityKind> OF_THE_DEVICE = Set.of(
+            QuantityKind.EARTH_RESISTANCE,
+            QuantityKind.INSULATION_RESISTANCE,
+            QuantityKind.SUPPLY_CURRENT,
+            QuantityKind.EQUIPMENT_LEAKAGE,
+            QuantityKind.EARTH_LEAKAGE,
+            QuantityKind.FUNCTIONAL_EARTH_LEAKAGE,
+            QuantityKind.TOUCH_CURRENT,
+            QuantityKind.TOUCH_CURRENT_BETWEEN);
 
     private Oblige() {}
 
@@ -49,6 +62,7 @@ public final class Oblige {
         }
         fit.warnings().forEach(remarks::warn);
         Asking asking = ExtraTests.with(new Asking(facts, kit, rules, house, occasion), remarks);
+        unplanned(rules, remarks);
         List<Draft> due = readings(asking, remarks);
         NotDone.add(asking, due, remarks);
         List<Draft> taken = new TesterFit(asking, fit.outlet()).takeable(due, remarks);
@@ -72,6 +86,19 @@ public final class Oblige {
                 .findFirst()
                 .map(output -> draft.note("therapy output " + output + ": made safe before it is plugged"))
                 .orElse(draft);
+    }
+
+    /** A rule set may know more than this phase: what it does not plan is missing, never silently left out. */
+    private static void unplanned(RuleSet rules, Remarks remarks) {
+        rules.tests().stream()
+                .map(TestRow::quantity)
+                .distinct()
+                .filter(quantity -> !OF_PARTS.contains(quantity) && !OF_THE_DEVICE.contains(quantity))
+                .forEach(quantity -> remarks.shortfall(new Shortfall(
+                        "rule set " + rules.id(),
+                        List.of(),
+                        quantity.word() + " is asked for and not planned by this program",
+                        List.of())));
     }
 
     private static List<Draft> readings(Asking asking, Remarks remarks) {

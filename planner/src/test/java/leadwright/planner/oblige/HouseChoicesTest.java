@@ -225,7 +225,7 @@ class HouseChoicesTest {
         Obligations due = Bench.due(MONITOR, Bench.marrowgate(), RECURRENT, house);
         // Ten wires, two domes and a probe alone; sensor and cuff as before; four readings each.
         assertThat(of(due, QuantityKind.APPLIED_PART_LEAKAGE)).hasSize(60);
-        assertThat(get(due, "applied-part-leakage/ecg.V/normal/source-normal/ac".replace(".V", ".N"))
+        assertThat(get(due, "applied-part-leakage/ecg.N/normal/source-normal/ac")
                         .demand())
                 .isEqualTo(Demand.of(List.of("ecg.N")));
     }
