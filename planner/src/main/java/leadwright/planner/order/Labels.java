@@ -1,7 +1,6 @@
 package leadwright.planner.order;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,56 +12,123 @@ import leadwright.planner.plan.Bundle;
 import leadwright.planner.plan.Chain;
 import leadwright.planner.plan.EarthPath;
 import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.Joint;
 import leadwright.planner.plan.NaturalOrder;
 
 /**
- * Which physical instance each hookup's item is: along the order of first use, like instances are paired with those that
- * stand, so that joints stay.
+ * Phase 9: which physical instance each hookup's item is, so that joints stay when hookups change.
+ *
+ * <p>Needs the sites in the order of the route. Gives one set of names for each hookup, however often the route comes to it.
+ * Method: the first hookup keeps its own names; each next is paired with what stands; then each is paired again with all that
+ * it follows or precedes, as long as that keeps more joints. {@link #lost} says what is still missing to the pairings that
+ * the route was counted with: those of a hookup that is come to twice may contradict one another.
  */
 final class Labels {
-    private final Map<Integer, Map<String, String>> names = new HashMap<>();
+    private final Replugs replugs;
+    private final List<Integer> sites;
+    private final Map<Integer, Map<String, String>> names = new LinkedHashMap<>();
+
+    private Labels(List<Integer> sites, Replugs replugs) {
+        this.replugs = replugs;
+        this.sites = sites;
+    }
 
     /** @param sites the sites in the order in which the route comes to them */
     static Labels along(List<Integer> sites, Replugs replugs) {
-        Labels labels = new Labels();
-        List<Contact> standing = List.of();
-        for (int site : sites) {
-            int hookup = site % replugs.hookups();
-            if (!labels.names.containsKey(hookup)) {
-                List<Contact> next = replugs.standing(site);
-                Map<String, String> pairing = Likeness.between(standing, next).standsFor();
-                labels.names.put(hookup, name(items(next), pairing));
+        Labels labels = new Labels(sites, replugs);
+        labels.follow();
+        boolean better = true;
+        while (better && labels.lost() > 0) {
+            better = false;
+            for (int hookup : List.copyOf(labels.names.keySet())) {
+                better |= hookup != labels.hookup(sites.get(0)) && labels.improve(hookup);
             }
-            standing = labels.named(replugs.standing(site), hookup);
         }
         return labels;
     }
 
-    private static Set<String> items(List<Contact> contacts) {
-        Set<String> items = new TreeSet<>(NaturalOrder.IDS);
-        for (Contact each : contacts) {
-            for (String end : List.of(each.from(), each.to())) {
-                if (Scene.isItem(end)) {
-                    items.add(end);
+    private int hookup(int site) {
+        return site % replugs.hookups();
+    }
+
+    private void follow() {
+        List<Contact> standing = List.of();
+        for (int site : sites) {
+            int hookup = hookup(site);
+            if (!names.containsKey(hookup)) {
+                List<Contact> next = replugs.leads(hookup);
+                names.put(hookup, pair(next, standing));
+            }
+            standing = named(replugs.standing(site), hookup);
+        }
+    }
+
+    /** Seconds of joining and parting beyond those of the route. */
+    int lost() {
+        int lost = 0;
+        for (int i = 1; i < sites.size(); i++) {
+            List<Contact> standing = named(replugs.standing(sites.get(i - 1)), hookup(sites.get(i - 1)));
+            List<Contact> next = named(replugs.leads(hookup(sites.get(i))), hookup(sites.get(i)));
+            lost += change(standing, next)
+                    - replugs.between(sites.get(i - 1), hookup(sites.get(i))).hands();
+        }
+        return lost;
+    }
+
+    private static int change(List<Contact> standing, List<Contact> next) {
+        Set<Joint> before = new HashSet<>();
+        standing.forEach(each -> before.add(each.plain()));
+        Set<Joint> after = new HashSet<>();
+        next.forEach(each -> after.add(each.plain()));
+        return standing.stream()
+                        .filter(each -> !after.contains(each.plain()))
+                        .mapToInt(Contact::part)
+                        .sum()
+                + next.stream()
+                        .filter(each -> !before.contains(each.plain()))
+                        .mapToInt(Contact::join)
+                        .sum();
+    }
+
+    private boolean improve(int hookup) {
+        int lost = lost();
+        Map<String, String> old = names.get(hookup);
+        List<Contact> around = new ArrayList<>();
+        for (int i = 0; i < sites.size(); i++) {
+            if (hookup(sites.get(i)) == hookup) {
+                if (i > 0) {
+                    around.addAll(named(replugs.standing(sites.get(i - 1)), hookup(sites.get(i - 1))));
+                }
+                if (i + 1 < sites.size()) {
+                    around.addAll(named(replugs.leads(hookup(sites.get(i + 1))), hookup(sites.get(i + 1))));
                 }
             }
         }
-        return items;
+        names.put(hookup, pair(replugs.leads(hookup), around));
+        if (lost() < lost) {
+            return true;
+        }
+        names.put(hookup, old);
+        return false;
     }
 
-    private static Map<String, String> name(Set<String> next, Map<String, String> pairing) {
-        Map<String, String> result = new LinkedHashMap<>();
-        Set<String> taken = new HashSet<>(pairing.keySet());
-        pairing.forEach((mine, theirs) -> result.put(theirs, mine));
-        for (String own : next) {
-            if (!result.containsKey(own)) {
-                String name = own;
-                // Its own number where that is free, else the lowest free one.
+    /** Names for the items of these joints: those of their likes that stand around them, else their own, else free ones. */
+    private static Map<String, String> pair(List<Contact> own, List<Contact> around) {
+        Map<String, String> result =
+                new LinkedHashMap<>(Likeness.between(own, around).standsFor());
+        Set<String> taken = new HashSet<>(result.values());
+        Set<String> items = new TreeSet<>(NaturalOrder.IDS);
+        for (Contact each : own) {
+            List.of(each.from(), each.to()).stream().filter(Scene::isItem).forEach(items::add);
+        }
+        for (String item : items) {
+            if (!result.containsKey(item)) {
+                String name = item;
                 for (int number = 1; taken.contains(name); number++) {
-                    name = Scene.kind(own) + "/" + number;
+                    name = Scene.kind(item) + "/" + number;
                 }
                 taken.add(name);
-                result.put(own, name);
+                result.put(item, name);
             }
         }
         return result;

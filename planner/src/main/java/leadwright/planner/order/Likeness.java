@@ -21,8 +21,9 @@ import leadwright.planner.plan.NaturalOrder;
  * over the instances of the first arrangement, those with most joints first, each tried as every free like instance of
  * the second and as none; a branch ends when what it keeps and what its open joints could still keep is no better than the
  * best. A joint to a connection or jack is kept only by the item that stands there in the second arrangement; joints
- * between two items are counted by their pair of kinds. Cost: exponential at worst, a handful of cases in practice; a
- * limit on the cases leaves {@code proven} false.
+ * between two items are counted by their pair of kinds. The second arrangement may be several laid over each other: a joint
+ * counts as often as it occurs in them. Cost: exponential at worst, a handful of cases in practice; a limit on the cases
+ * leaves {@code proven} false.
  */
 final class Likeness {
     private static final int CASES = 200_000;
@@ -40,7 +41,7 @@ final class Likeness {
         }
     }
 
-    private final Map<Joint, Contact> second = new HashMap<>();
+    private final Map<Joint, Integer> second = new HashMap<>();
     private final List<String> order;
     private final Map<String, List<String>> likes = new HashMap<>();
     private final List<List<Contact>> closing = new ArrayList<>();
@@ -53,7 +54,7 @@ final class Likeness {
     private final int ceiling;
 
     private Likeness(List<Contact> from, List<Contact> to) {
-        to.forEach(each -> second.put(each.plain(), each));
+        to.forEach(each -> second.merge(each.plain(), 1, Integer::sum));
         Map<String, Integer> joints = new TreeMap<>(NaturalOrder.IDS);
         for (Contact each : from) {
             for (String end : List.of(each.from(), each.to())) {
@@ -85,8 +86,7 @@ final class Likeness {
         for (int i = order.size() - 1; i >= 0; i--) {
             open[i] = open[i + 1]
                     + closing.get(i).stream()
-                            .filter(each -> to.stream().anyMatch(other -> alike(each, other)))
-                            .mapToInt(Contact::both)
+                            .mapToInt(each -> each.both() * most(each, to))
                             .sum();
         }
         ceiling = ceiling(from, to);
@@ -98,6 +98,15 @@ final class Likeness {
         boolean finished = likeness.cases < CASES;
         return new Pairing(
                 likeness.bestKept, finished ? likeness.bestKept : likeness.ceiling, Map.copyOf(likeness.best));
+    }
+
+    /** How often a joint may count at most. */
+    private int most(Contact contact, List<Contact> to) {
+        return to.stream()
+                .filter(other -> type(contact).equals(type(other)))
+                .mapToInt(other -> second.get(other.plain()))
+                .max()
+                .orElse(0);
     }
 
     /** Items with most joints first, each followed by its neighbours, so that joints close early. */
@@ -142,10 +151,6 @@ final class Likeness {
         return Scene.kind(contact.from()) + " " + Scene.kind(contact.to());
     }
 
-    private static boolean alike(Contact one, Contact other) {
-        return type(one).equals(type(other));
-    }
-
     private void search(int depth, int kept) {
         if (++cases >= CASES || bestKept == ceiling || kept + open[depth] <= bestKept) {
             return;
@@ -187,8 +192,8 @@ final class Likeness {
         for (Contact each : closing.get(depth)) {
             Optional<String> from = image(each.from());
             Optional<String> to = image(each.to());
-            if (from.isPresent() && to.isPresent() && second.containsKey(new Joint(from.get(), to.get()))) {
-                gain += each.both();
+            if (from.isPresent() && to.isPresent()) {
+                gain += each.both() * second.getOrDefault(new Joint(from.get(), to.get()), 0);
             }
         }
         return gain;

@@ -38,10 +38,11 @@ record Problem(
      *
      * @param bound units that no other hookup may take
      * @param free units that others may take too
+     * @param index position among the hookup's blocks
      * @param demands every demand that may be selected in it
-     * @param linked whether a selection may be carried into it from another visit of the hookup
+     * @param links blocks of the hookup from which a selection may be carried into it
      */
-    record Block(Stand stand, Phase phase, BitSet bound, BitSet free, BitSet demands, boolean linked) {}
+    record Block(int index, Stand stand, Phase phase, BitSet bound, BitSet free, BitSet demands, BitSet links) {}
 
     static Problem of(
             Scene scene, Poses poses, Replugs replugs, Units.Classes classes, int[] opening, int[] firstSite) {
@@ -123,11 +124,11 @@ record Problem(
             BitSet free = new BitSet();
             group.forEach(unit -> (unit.bound() ? bound : free).set(unit.index()));
             BitSet own = demands.get(i);
-            boolean linked = !own.isEmpty() && group.size() > 1;
-            for (int j = 0; j < demands.size() && !linked; j++) {
-                linked = j != i && demands.get(j).intersects(own);
+            BitSet links = new BitSet();
+            for (int j = 0; j < demands.size(); j++) {
+                links.set(j, demands.get(j).intersects(own) && (j != i || group.size() > 1));
             }
-            blocks.add(new Block(group.get(0).stand(), group.get(0).phase(), bound, free, own, linked));
+            blocks.add(new Block(i, group.get(0).stand(), group.get(0).phase(), bound, free, own, links));
             i++;
         }
         return blocks;
@@ -159,7 +160,7 @@ record Problem(
         if (block.demands().isEmpty()) {
             return settling;
         }
-        boolean carried = selected && block.linked();
+        boolean carried = selected && !block.links().isEmpty();
         if (settles(block.phase()) && times.settling() >= times.select()) {
             return settling - (carried ? times.select() : 0);
         }

@@ -20,11 +20,12 @@ final class Replugs {
      * One re-plugging.
      *
      * @param seconds parting, joining, and the wait of therapy outputs that are plugged
+     * @param hands parting and joining alone
      * @param atLeast no pairing of like instances takes less
      * @param underPower whether every joint concerned may be moved under power where the house allows that
      * @param therapy whether a therapy output is plugged or unplugged: only with the device shut down
      */
-    record Replug(int seconds, int atLeast, boolean underPower, boolean therapy) {}
+    record Replug(int seconds, int hands, int atLeast, boolean underPower, boolean therapy) {}
 
     private final int hookups;
     private final List<List<Contact>> leads = new ArrayList<>();
@@ -64,15 +65,9 @@ final class Replugs {
     List<Contact> standing(int site) {
         List<Contact> all = new ArrayList<>(leads.get(site % hookups));
         if (site >= hookups) {
-            // An item of the earth lead that also stands in a chain would be one item in two places.
             all.addAll(earth.get(site - hookups));
         }
         return all;
-    }
-
-    /** Joints of the earth lead that stand after the earth readings. */
-    List<Contact> earth(int hookup) {
-        return earth.get(hookup);
     }
 
     List<Contact> leads(int hookup) {
@@ -121,6 +116,6 @@ final class Replugs {
         boolean therapy =
                 changed.stream().flatMap(each -> each.connections().stream()).anyMatch(scene.therapy()::containsKey);
         boolean underPower = changed.stream().allMatch(Contact::insulated);
-        return new Replug(seconds + wait, Math.max(0, seconds - slack) + wait, underPower, therapy);
+        return new Replug(seconds + wait, seconds, Math.max(0, seconds - slack) + wait, underPower, therapy);
     }
 }

@@ -1,11 +1,14 @@
 package leadwright.planner.order;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import leadwright.catalog.device.Battery;
 import leadwright.catalog.device.Connection;
+import leadwright.catalog.device.ConnectorDefinition;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.device.Output;
 import leadwright.catalog.device.SupplyConnection;
@@ -43,7 +46,9 @@ record Scene(
                                     .anyMatch(id -> each.function().equals(each.part() + "." + id)))
                     .forEach(each -> therapy.putIfAbsent(each.name(), output));
         }
-        return new Scene(device, kit, house, connectors, BenchTimes.of(device, house), byName, therapy);
+        List<ConnectorDefinition> defined = new ArrayList<>(device.connectors());
+        defined.addAll(kit.connectors());
+        return new Scene(device, kit, house, connectors.with(defined), BenchTimes.of(device, house), byName, therapy);
     }
 
     /** Permanent plant: a licensed person switches and isolates it, nobody at the tester does. */
@@ -94,7 +99,7 @@ record Scene(
     }
 
     /** Therapy outputs that act through any of these connections, in file order. */
-    List<Output> outputsOf(java.util.Collection<String> names) {
+    List<Output> outputsOf(Collection<String> names) {
         return device.outputs().stream()
                 .filter(output -> names.stream().anyMatch(name -> output.equals(therapy.get(name))))
                 .toList();

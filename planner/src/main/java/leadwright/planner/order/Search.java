@@ -254,7 +254,10 @@ final class Search {
     private void visit(int node, BitSet done, int pose, Block block, BitSet taken, int seconds, int act) {
         BitSet demands = new BitSet();
         taken.stream().forEach(u -> demands.or(problem.units().get(u).demands()));
-        Ties.After after = ties.visit(store.tie(node), demands, !block.demands().isEmpty(), block.linked());
+        boolean surely = taken.stream()
+                .anyMatch(u -> block.bound().get(u)
+                        && !problem.units().get(u).demands().isEmpty());
+        Ties.After after = ties.visit(store.tie(node), demands, block, surely);
         BitSet next = (BitSet) done.clone();
         next.or(taken);
         if (closing && block.phase() == Phase.MAINS_ON_PART) {

@@ -15,13 +15,13 @@ import java.util.Map;
  * selection is saved if I and T meet; the visit may then end with x in T exactly if T is {x} or some other member of I is
  * in T. Not using a saving never pays: the freedom that it leaves is worth no more than the selection it costs.
  *
- * <p>In the optimistic form every carry-over that could be saved counts as saved: a lower bound.
+ * <p>In the optimistic form a tie stands for the blocks that may have selected last, and a selection counts as saved
+ * wherever one of them may share a demand with this block, even where this visit selects nothing: then how readings are
+ * shared out among hookups makes no difference, and the sum is a lower bound for every way of sharing them out.
  */
 final class Ties {
     /** Nothing is selected. */
     static final int NONE = 0;
-
-    private static final int SOME = 1;
 
     private final boolean exact;
     private final List<BitSet> sets = new ArrayList<>();
@@ -44,19 +44,22 @@ final class Ties {
 
     /**
      * @param demands what the visit selects
-     * @param possible whether anything may be selected in such a visit
-     * @param linked whether a selection may be carried into it
+     * @param surely whether it selects something however readings are shared out
      */
-    After visit(int tie, BitSet demands, boolean possible, boolean linked) {
+    After visit(int tie, BitSet demands, Problem.Block block, boolean surely) {
+        BitSet before = sets.get(tie);
         if (!exact) {
-            // Counted as saved even where this visit selects nothing: then how readings are shared out makes no
-            // difference.
-            return possible ? new After(SOME, tie != NONE && linked) : new After(tie, false);
+            if (block.demands().isEmpty()) {
+                return new After(tie, false);
+            }
+            BitSet after = surely ? new BitSet() : (BitSet) before.clone();
+            after.set(block.index());
+            return new After(intern(after), before.intersects(block.links()));
         }
         if (demands.isEmpty()) {
             return new After(tie, false);
         }
-        BitSet meeting = (BitSet) sets.get(tie).clone();
+        BitSet meeting = (BitSet) before.clone();
         meeting.and(demands);
         return new After(intern(last(meeting, demands)), !meeting.isEmpty());
     }
