@@ -31,6 +31,9 @@ import leadwright.planner.plan.Step;
  * when, of the joints, of nulling and of places. Cost: linear in the steps.
  */
 final class StepReplay {
+    /** Places of the second lead: the other pole of two-lead readings. */
+    private static final Set<String> REFERENCES = Set.of("inlet-earth", "reference-earth");
+
     private final Plan plan;
     private final Device device;
     private final Breaches breaches;
@@ -48,6 +51,7 @@ final class StepReplay {
     private boolean leakageBegun;
     private boolean earthReadingsPending;
     private Optional<String> clipPlace = Optional.empty();
+    private Optional<String> referencePlace = Optional.empty();
     private Optional<String> touched = Optional.empty();
     private Demand selected = Demand.NOTHING;
     private boolean tieSince;
@@ -181,7 +185,11 @@ final class StepReplay {
             case JOIN, PART -> joint(step, where);
             case CLIP -> {
                 handled(Kind.EARTH_LEAD, where);
-                clipPlace = step.place();
+                if (step.place().map(REFERENCES::contains).orElse(false)) {
+                    referencePlace = step.place();
+                } else {
+                    clipPlace = step.place();
+                }
             }
             case NULL -> {
                 nulled = true;
@@ -219,6 +227,7 @@ final class StepReplay {
             breaches.check(made.remove(joint), Invariant.JOINT, where, "parts " + joint + ", which is not joined");
             if (earth) {
                 clipPlace = Optional.empty();
+                referencePlace = Optional.empty();
             }
         }
         standing = Optional.empty();
@@ -389,6 +398,13 @@ final class StepReplay {
                         Invariant.CLIP_PLACE,
                         where,
                         "the clip is not on " + place));
+        Optional<String> reference = what.earthSubject().flatMap(subject -> switch (subject) {
+            case INLET_TO_PART -> Optional.of("inlet-earth");
+            case REFERENCE_TO_PART -> Optional.of("reference-earth");
+            case PLUG_TO_PART, CORD -> Optional.<String>empty();
+        });
+        reference.ifPresent(place -> breaches.check(
+                referencePlace.equals(reference), Invariant.CLIP_PLACE, where, "the second lead is not on " + place));
     }
 
     private void leakage(String where) {

@@ -1,0 +1,117 @@
+package leadwright.planner;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import leadwright.catalog.device.ConnectorDefinition;
+import leadwright.catalog.house.PastDue;
+import leadwright.catalog.table.Connectors;
+import leadwright.planner.audit.Audit;
+import leadwright.planner.audit.Breach;
+import leadwright.planner.oblige.Obligations;
+import leadwright.planner.oblige.Oblige;
+import leadwright.planner.order.Order;
+import leadwright.planner.order.Ordering;
+import leadwright.planner.plan.Obligation;
+import leadwright.planner.plan.Shortfall;
+import leadwright.planner.wire.Wire;
+import leadwright.planner.wire.Wiring;
+
+/** The door: oblige, wire, order, audit. A plan that the audit refuses never leaves it. */
+public final class Planner {
+
+    /** The program's version; it is part of every fingerprint. */
+    public static final String VERSION = "0.1.0";
+
+    private Planner() {}
+
+    /**
+     * Plans a test.
+     *
+     * @return an audited plan, the reason why nothing may be planned, or the breaches by which the audit refused it
+     */
+    public static Outcome plan(Request request) {
+        Optional<String> pastDue = pastDue(request);
+        boolean training = pastDue.isPresent() && request.house().pastDue() == PastDue.TRAINING_COPY;
+        if (pastDue.isPresent() && !training) {
+            return new Outcome.Refused(pastDue.get());
+        }
+        Obligations due =
+                Oblige.oblige(request.device(), request.kit(), request.rules(), request.house(), request.occasion());
+        if (due.refusal().isPresent()) {
+            return new Outcome.Refused(due.refusal().get());
+        }
+        Connectors connectors = connectors(request);
+        Wiring wiring = Wire.wire(request.device(), request.kit(), request.house(), connectors, due.wanted());
+        Set<String> uncovered = Set.copyOf(wiring.uncovered());
+        List<Obligation> served = due.wanted().stream()
+                .filter(obligation -> !uncovered.contains(obligation.key()))
+                .toList();
+        Ordering ordering = Order.order(
+                request.device(),
+                request.kit(),
+                request.house(),
+                connectors,
+                wiring.hookups(),
+                wiring.takenIn(),
+                served);
+        Plan plan = assemble(request, due, wiring, ordering, training, pastDue);
+        List<Breach> breaches = Audit.audit(plan, request.rules(), connectors);
+        return breaches.isEmpty() ? new Outcome.Planned(plan) : new Outcome.Rejected(breaches);
+    }
+
+    private static Plan assemble(
+            Request request,
+            Obligations due,
+            Wiring wiring,
+            Ordering ordering,
+            boolean training,
+            Optional<String> pastDue) {
+        List<Shortfall> shortfalls = new ArrayList<>(due.shortfalls());
+        shortfalls.addAll(wiring.shortfalls());
+        List<String> warnings = new ArrayList<>(due.warnings());
+        warnings.addAll(wiring.warnings());
+        pastDue.ifPresent(reason -> warnings.add(0, reason));
+        return new Plan(
+                Canonical.fingerprint(
+                        request.device(), request.kit(), request.rules(), request.house(), request.occasion(), VERSION),
+                !shortfalls.isEmpty(),
+                training,
+                request.device(),
+                request.kit(),
+                request.house(),
+                new Plan.RulesInfo(
+                        request.rules().id(),
+                        request.rules().name(),
+                        request.rules().edition()),
+                request.occasion().word(),
+                request.on(),
+                ordering.hookups(),
+                ordering.readings(),
+                ordering.steps(),
+                due.notApplicable(),
+                shortfalls,
+                warnings,
+                ordering.time(),
+                wiring.proof(),
+                ordering.proof());
+    }
+
+    /** Why the tester may not be used on the day, where a day is given. */
+    private static Optional<String> pastDue(Request request) {
+        Optional<LocalDate> until = request.kit().tester().calibratedUntil();
+        if (request.on().isEmpty() || until.isEmpty() || !request.on().get().isAfter(until.get())) {
+            return Optional.empty();
+        }
+        return Optional.of("tester '" + request.kit().tester().name() + "' was due for calibration on " + until.get()
+                + ", which is before " + request.on().get() + ": nothing may be judged with it");
+    }
+
+    private static Connectors connectors(Request request) {
+        List<ConnectorDefinition> definitions = new ArrayList<>(request.device().connectors());
+        definitions.addAll(request.kit().connectors());
+        return Connectors.builtIn().with(definitions);
+    }
+}
