@@ -12,30 +12,40 @@ final class BoxPainter {
         return box.replace('/', ' ');
     }
 
+    /** How much is said of the posts that a ribbon takes. */
+    enum Detail {
+        TABLE,
+        ORDER,
+        RANGE
+    }
+
     /** Width that its contents want. */
-    static double width(Columns.Drawn drawn, String id) {
+    static double width(Columns.Drawn drawn, String id, Detail detail) {
         double posts = 5;
         for (Net.Box box : drawn.net().boxes()) {
             if (box.id().equals(id)) {
                 for (Map.Entry<String, List<String>> post : box.posts().entrySet()) {
-                    posts = Math.max(posts, postWidth(drawn, post.getKey(), post.getValue()));
+                    posts = Math.max(posts, postWidth(drawn, post, detail));
                 }
             }
         }
         return Math.min(92, posts + Math.min(30, Texts.width(name(id), Type.KIT)) + 5);
     }
 
-    private static double postWidth(Columns.Drawn drawn, String line, List<String> entries) {
-        if (entries.size() == 1) {
-            return Texts.width(entries.get(0), Type.NOTE) + 1;
-        }
-        return table(drawn, line, entries)
-                .map(Table::width)
-                .orElseGet(() -> Texts.width(Table.instead(entries), Table.TYPE) + 1);
+    private static double postWidth(Columns.Drawn drawn, Map.Entry<String, List<String>> post, Detail detail) {
+        Optional<Table> table = detail == Detail.TABLE ? table(drawn, post) : Optional.empty();
+        return table.map(Table::width)
+                .orElseGet(() -> Texts.width(words(post.getValue(), detail == Detail.RANGE), Type.NOTE) + 1);
     }
 
-    private static Optional<Table> table(Columns.Drawn drawn, String line, List<String> entries) {
-        return Table.of(entries, drawn.rowHeight().getOrDefault(line, 0.0));
+    private static Optional<Table> table(Columns.Drawn drawn, Map.Entry<String, List<String>> post) {
+        return post.getValue().size() == 1
+                ? Optional.empty()
+                : Table.of(post.getValue(), drawn.rowHeight().getOrDefault(post.getKey(), 0.0));
+    }
+
+    private static String words(List<String> entries, boolean few) {
+        return entries.size() == 1 ? entries.get(0) : Table.instead(entries, few);
     }
 
     static void draw(Svg svg, Columns.Drawn drawn, Net.Box box, Columns.Column column) {
@@ -62,23 +72,31 @@ final class BoxPainter {
                 isNew ? Ink.BLACK : Ink.GREY,
                 "stroke-width",
                 isNew ? Ink.BOX : Ink.HAIRLINE);
+        double name = Math.min(30, Texts.width(name(box.id()), Type.KIT));
+        double room = column.width() - name - 4;
         double widest = 4;
         for (Map.Entry<String, List<String>> post : box.posts().entrySet()) {
             double y = drawn.lie().to().get(post.getKey());
-            List<String> entries = post.getValue();
-            widest = Math.max(widest, postWidth(drawn, post.getKey(), entries));
-            Optional<Table> table = entries.size() == 1 ? Optional.empty() : table(drawn, post.getKey(), entries);
+            Optional<Table> table = table(drawn, post).filter(each -> each.width() <= room);
             if (table.isPresent()) {
                 write(svg, table.get(), column.left() + 1.5, y);
-            } else if (entries.size() > 1) {
-                svg.text(column.left() + 1.2, y, Svg.Anchor.START, Table.instead(entries), Table.TYPE);
-            } else {
-                svg.text(column.left() + 1.2, y, Svg.Anchor.START, entries.get(0), Type.NOTE);
+                widest = Math.max(widest, table.get().width());
+                continue;
             }
+            String words = words(post.getValue(), false);
+            if (Texts.width(words, Type.NOTE) > room) {
+                words = words(post.getValue(), true);
+            }
+            svg.text(column.left() + 1.2, y, Svg.Anchor.START, words, Type.NOTE);
+            widest = Math.max(widest, Texts.width(words, Type.NOTE) + 1);
         }
-        double room = column.width() - widest - 3;
         svg.fitted(
-                column.right() - 1.5, (span.top() + span.bottom()) / 2, room, Svg.Anchor.END, name(box.id()), Type.KIT);
+                column.right() - 1.5,
+                (span.top() + span.bottom()) / 2,
+                column.width() - widest - 2.4,
+                Svg.Anchor.END,
+                name(box.id()),
+                Type.KIT);
         svg.close();
     }
 

@@ -115,6 +115,25 @@ final class Changes {
                 .count();
     }
 
+    /** First steps of later visits to a hookup that stood before. */
+    List<Integer> again(String hookup) {
+        List<Integer> again = new ArrayList<>();
+        String last = "";
+        boolean seen = false;
+        for (Step step : plan.steps()) {
+            if (step.hookup().isPresent()) {
+                if (step.hookup().get().equals(hookup) && !last.equals(hookup)) {
+                    if (seen) {
+                        again.add(step.number());
+                    }
+                    seen = true;
+                }
+                last = step.hookup().get();
+            }
+        }
+        return again;
+    }
+
     /** The step that parts the earth lead while this hookup stands. */
     Optional<Integer> earthOff(String hookup) {
         Set<Joint> earth = new LinkedHashSet<>();

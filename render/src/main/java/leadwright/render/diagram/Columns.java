@@ -14,11 +14,13 @@ import java.util.Map;
  * @param after columns of items behind the fan-outs of each column
  * @param channels left end of the tracks before each column of fan-outs, and before the tester
  * @param panelPlate width of the number plates next to the panel
+ * @param panelGap width of the gap next to the panel
  * @param trackPitch distance of neighbouring tracks
  */
 record Columns(
         double panelEnd,
         double panelPlate,
+        double panelGap,
         List<Column> hand,
         List<Column> boxes,
         List<List<Column>> after,
@@ -36,6 +38,9 @@ record Columns(
     /** The least gap between two columns. */
     static final double GAP = 6;
 
+    /** Room of a ribbon's oblique stroke. */
+    static final double RIBBON = 2.6;
+
     /** Wire that shows on either side of a plate. */
     static final double STUB = 2;
 
@@ -46,12 +51,18 @@ record Columns(
      */
     record Drawn(Net net, Routing routing, Lie lie, Map<String, Integer> tracks, Map<String, Double> rowHeight) {}
 
-    /** Roomy tracks where there is room, then narrower boxes, then narrower tracks. */
+    /** Roomy tracks where there is room, then no tables in fan-outs, then narrower boxes, then narrower tracks. */
     static Columns of(double panelEnd, double tester, List<Drawn> all) {
-        Wants wants = new Wants(all);
+        Wants wants = new Wants(all, BoxPainter.Detail.TABLE);
         Columns columns = new Builder(panelEnd, tester, wants, ROOMY, 1).build();
         for (double pitch = ROOMY; columns.overfull() && pitch > Page.LANE; pitch -= 0.25) {
             columns = new Builder(panelEnd, tester, wants, Math.max(pitch, Page.LANE), 1).build();
+        }
+        for (BoxPainter.Detail detail : List.of(BoxPainter.Detail.ORDER, BoxPainter.Detail.RANGE)) {
+            if (columns.overfull()) {
+                wants = new Wants(all, detail);
+                columns = new Builder(panelEnd, tester, wants, Page.LANE, 1).build();
+            }
         }
         for (double scale = 1; columns.overfull() && scale > 0.35; scale -= 0.05) {
             columns = new Builder(panelEnd, tester, wants, Page.LANE, scale).build();
@@ -94,7 +105,7 @@ record Columns(
         }
 
         Columns build() {
-            double x = panelEnd + gap(wants.plate(-1, 0));
+            double x = panelEnd + panelGap();
             for (int i = 0; i < wants.hands(); i++) {
                 Column column = new Column(x, wants.handWidth(i) * scale, wants.plate(-1, i + 1));
                 hand.add(column);
@@ -110,6 +121,7 @@ record Columns(
                 return new Columns(
                         panelEnd,
                         tight.panelPlate(),
+                        tight.panelGap(),
                         tight.hand(),
                         tight.boxes(),
                         tight.after(),
@@ -124,7 +136,7 @@ record Columns(
             List<Column> boxes = new ArrayList<>();
             List<List<Column>> after = new ArrayList<>();
             List<Double> channels = new ArrayList<>();
-            double x = panelEnd + gap(wants.plate(-1, 0));
+            double x = panelEnd + panelGap();
             for (int c = 0; c < wants.columns(); c++) {
                 x = Math.max(x, handEnd(tracks(c) > 0 ? wants.hands() : wants.itemsInto(c))) + spare;
                 channels.add(x);
@@ -143,6 +155,7 @@ record Columns(
             return new Columns(
                     panelEnd,
                     wants.plate(-1, 0),
+                    panelGap(),
                     List.copyOf(hand),
                     List.copyOf(boxes),
                     List.copyOf(after),
@@ -154,13 +167,18 @@ record Columns(
         /** Where the gap after so many items ends. */
         private double handEnd(int items) {
             return items == 0
-                    ? panelEnd + gap(wants.plate(-1, 0))
+                    ? panelEnd + panelGap()
                     : hand.get(items - 1).right() + gap(hand.get(items - 1).plate());
         }
 
         private double tracks(int column) {
             int tracks = wants.tracks(column);
             return tracks == 0 ? 0 : tracks * pitch + 2;
+        }
+
+        private double panelGap() {
+            double gap = gap(wants.plate(-1, 0));
+            return wants.ribbons() ? Math.max(gap + RIBBON, Texts.width("10 wires", Type.NOTE) + 2 * STUB) : gap;
         }
 
         private static double gap(double plate) {

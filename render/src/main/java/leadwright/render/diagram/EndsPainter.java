@@ -3,6 +3,8 @@ package leadwright.render.diagram;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import leadwright.planner.Plan;
+import leadwright.planner.plan.Obligation.EarthSubject;
 import leadwright.planner.plan.Step;
 
 /**
@@ -15,12 +17,14 @@ final class EndsPainter {
     private static final double END = PanelPainter.END;
 
     private final Svg svg;
+    private final Plan plan;
     private final Changes changes;
     private final Net net;
     private final Columns columns;
 
-    EndsPainter(Svg svg, Changes changes, Net net, Columns columns) {
+    EndsPainter(Svg svg, Plan plan, Changes changes, Net net, Columns columns) {
         this.svg = svg;
+        this.plan = plan;
         this.changes = changes;
         this.net = net;
         this.columns = columns;
@@ -153,13 +157,14 @@ final class EndsPainter {
         if (earthLead) {
             changes.earthOff(net.hookup()).ifPresent(step -> words.add("off at " + step));
         }
+        if (pin.kind() == Panel.Kind.INLET && cordOut()) {
+            words.add(Panel.say(plan, "cord out for earth"));
+        }
         if (words.isEmpty()) {
             return;
         }
         if (taken) {
-            double room =
-                    END - 2.2 - Page.LEFT - 4 - Math.min(50, Texts.width(Texts.clean(pin.label()), Type.FOLLOWED));
-            svg.fitted(Page.LEFT + 2, y, room, Svg.Anchor.START, String.join(", ", words), Type.NOTE);
+            inside(pin, String.join(", ", words), y);
             return;
         }
         double x = END + Columns.STUB;
@@ -179,6 +184,25 @@ final class EndsPainter {
             rest += ", touch " + few(touches);
         }
         svg.text(after + 1.5, y, Svg.Anchor.START, rest, Type.NOTE);
+    }
+
+    /** Whether some earth reading of the hookup is taken with the detachable cord out of the device. */
+    private boolean cordOut() {
+        return plan.readings().stream()
+                .filter(reading -> reading.hookup().equals(Optional.of(net.hookup())))
+                .flatMap(reading -> reading.obligation().earthSubject().stream())
+                .anyMatch(subject -> subject == EarthSubject.INLET_TO_PART || subject == EarthSubject.CORD);
+    }
+
+    /** Left of the pin's label; what has no room there is not cut, for half a number would mislead. */
+    private void inside(Panel.Pin pin, String words, double y) {
+        double label = Math.min(PanelPainter.BELOW_LABEL, Texts.width(Texts.clean(pin.label()), Type.FOLLOWED));
+        double room = END - 2.2 - Page.LEFT - 4 - label;
+        svg.open("g");
+        svg.line("title", pin.label() + ": " + words);
+        String shown = Texts.width(words, Type.NOTE) <= room ? words : "see steps";
+        svg.text(Page.LEFT + 2, y, Svg.Anchor.START, shown, Type.NOTE);
+        svg.close();
     }
 
     private static String few(List<Integer> steps) {

@@ -81,10 +81,21 @@ final class FramePainter {
         Set<String> words = new LinkedHashSet<>();
         for (Reading reading : plan.readings()) {
             if (reading.hookup().filter(hookup.id()::equals).isPresent()) {
-                words.add(Panel.say(plan, reading.obligation().quantity().word().replace('-', ' ')));
+                words.add(quantity(plan, reading));
             }
         }
         return words.isEmpty() ? "Nothing is read in this hookup" : "For: " + String.join(", ", words);
+    }
+
+    /** The quantity of a reading in words. */
+    static String quantity(Plan plan, Reading reading) {
+        return switch (reading.obligation().quantity()) {
+            case PATIENT_AUXILIARY -> "patient auxiliary current";
+            case MAINS_ON_APPLIED_PART -> "mains on an applied part";
+            case TOTAL_MAINS_ON_APPLIED_PART -> "mains on all applied parts of a type";
+            case MAINS_ON_PORT -> "mains on a port";
+            default -> Panel.say(plan, reading.obligation().quantity().word().replace('-', ' '));
+        };
     }
 
     private static void changes(Svg svg, Plan plan, Changes changes, Hookup hookup) {
@@ -137,6 +148,11 @@ final class FramePainter {
         if (!changes.first(id)) {
             int staying = changes.staying(id);
             words.append(staying == 1 ? "1 joint stays." : staying + " joints stay.");
+        }
+        if (!changes.again(id).isEmpty()) {
+            words.append(" Comes again at step ")
+                    .append(Changes.ranges(changes.again(id)))
+                    .append(".");
         }
         return words.toString().strip();
     }

@@ -68,7 +68,7 @@ final class HookupPainter {
         TesterPainter.draw(
                 svg, plan, sockets, drawn, ties, elsewhere(s), sheet.heights().bottom(), layout.fit());
         new WirePainter(svg, columns, drawn).draw();
-        new EndsPainter(svg, changes, drawn.net(), columns).draw(sheet);
+        new EndsPainter(svg, plan, changes, drawn.net(), columns).draw(sheet);
         FramePainter.below(svg, notes(s), String.join(". ", nonEmpty(parted(s), TesterPainter.legend(ties))));
         return new Drawing(hookup.id(), number, numbers.size(), svg.finish());
     }

@@ -26,7 +26,9 @@ record Lie(Map<String, Double> from, Map<String, Double> to, Map<String, Span> b
         return new Builder(fit, rows, ys, bottom, net, routing, sockets).build();
     }
 
-    /** Boxes in the strip from one socket to the next used one; a run of free jacks may share one. */
+    /** Boxes in the strip from one socket to the next used one; a long run of jacks that are not used here
+     * takes two: one for the free, one for those on other sheets.
+     */
     static int slots(List<Socket> sockets, int from, int to, int shortRuns) {
         int slots = 0;
         int run = 0;
@@ -34,11 +36,11 @@ record Lie(Map<String, Double> from, Map<String, Double> to, Map<String, Span> b
             if (sockets.get(i).jack() > 0) {
                 run++;
             } else {
-                slots += (run >= shortRuns ? 1 : run) + 1;
+                slots += (run >= shortRuns ? Math.min(run, 2) : run) + 1;
                 run = 0;
             }
         }
-        return slots + (run >= shortRuns ? 1 : run);
+        return slots + (run >= shortRuns ? Math.min(run, 2) : run);
     }
 
     private static final class Builder {

@@ -16,6 +16,10 @@ final class PanelPainter {
     private static final double INSET = 1.6;
 
     private static final double MARK = 4.8;
+
+    /** Widest label of the group of housing, earth and mains. */
+    static final double BELOW_LABEL = 60;
+
     private static final String CONTINUED = ", continued";
 
     private PanelPainter() {}
@@ -25,12 +29,20 @@ final class PanelPainter {
         boolean ribbons = units.stream().anyMatch(Unit::ribbon);
         int lines = ribbons ? 1 : units.size() == 1 ? Math.min(2, fit.nameLines()) : fit.nameLines();
         double room = ribbons ? END - nameLeft(group) - 2 - Texts.width(CONTINUED, Type.GROUP) : nameRoom(group);
-        return Texts.wrap(title(group), room, Type.GROUP, lines);
+        return named(group, room, lines);
     }
 
-    /** Its name with the type in letters: that this is read right matters more than anything else on the panel. */
-    private static String title(Panel.Group group) {
-        return group.name() + group.type().map(type -> " (" + type.word() + ")").orElse("");
+    /** The name with the type in letters, which is never cut: that it is read right matters more than anything else here. */
+    private static List<String> named(Panel.Group group, double room, int atMost) {
+        String type = group.type().map(each -> " (" + each.word() + ")").orElse("");
+        List<String> whole = Texts.wrap(group.name() + type, room, Type.GROUP, atMost + 1);
+        if (whole.size() <= atMost) {
+            return whole;
+        }
+        List<String> lines = new ArrayList<>(Texts.wrap(group.name(), room, Type.GROUP, atMost));
+        String last = lines.isEmpty() ? "" : lines.remove(lines.size() - 1);
+        lines.add(Texts.fit(last, room - Texts.width(type, Type.GROUP), Type.GROUP) + type);
+        return lines;
     }
 
     /** Lines of the labels of a ribbon's pins. */
@@ -56,7 +68,7 @@ final class PanelPainter {
                 .mapToDouble(pin -> Texts.width(Texts.clean(pin.label()), Type.FOLLOWED))
                 .max()
                 .orElse(0);
-        return Math.min(widest, group.below() ? 50 : 34);
+        return Math.min(widest, group.below() ? BELOW_LABEL : 34);
     }
 
     private static double wordRoom(Panel.Group group) {

@@ -24,14 +24,14 @@ record Table(List<String> entries, int columns, int lines, double columnWidth) {
         return Optional.of(new Table(List.copyOf(entries), columns, (entries.size() + columns - 1) / columns, width));
     }
 
-    /** What stands in the box instead where the table has no room. */
-    static String instead(List<String> entries) {
+    /** What stands in the box instead where the table has no room: in many words, or in few. */
+    static String instead(List<String> entries, boolean few) {
         List<String> posts =
                 entries.stream().map(entry -> entry.split(" : ", 2)[0]).toList();
         boolean numbers = posts.stream().allMatch(post -> post.matches("\\d{1,6}"));
         return "posts "
                 + (numbers ? Changes.ranges(posts.stream().map(Integer::valueOf).toList()) : String.join(" ", posts))
-                + " in this order";
+                + (few ? "" : " in this order");
     }
 
     double width() {

@@ -11,7 +11,6 @@ final class TesterPainter {
     static final double LEFT = 198;
     private static final double BOX = 35;
     private static final double BRACKET = 4;
-    static final int BRACKETS = 3;
 
     private TesterPainter() {}
 
@@ -32,7 +31,7 @@ final class TesterPainter {
             Map<String, String> elsewhere,
             double bottom,
             Fit fit) {
-        List<Slot> slots = slots(sockets, drawn, bottom, fit);
+        List<Slot> slots = slots(sockets, drawn, elsewhere, bottom, fit);
         double end =
                 Math.max(bottom, slots.stream().mapToDouble(Slot::bottom).max().orElse(0) + 1);
         svg.open("g", "class", "tester");
@@ -56,8 +55,11 @@ final class TesterPainter {
                 Ink.FRAME);
         svg.fitted(Page.RIGHT, Page.CAPTION, 100, Svg.Anchor.END, caption(plan), Type.GROUP);
         slots.forEach(slot -> slot(svg, slot, elsewhere));
-        for (int i = 0; i < Math.min(ties.size(), BRACKETS); i++) {
-            bracket(svg, ties.get(i), slots, LEFT + BOX + 3.4 + i * BRACKET);
+        double x = LEFT + BOX + 2.8;
+        for (Ties tie : ties) {
+            if (x < Page.RIGHT - 1.8) {
+                x = bracket(svg, tie, slots, x);
+            }
         }
         svg.close();
     }
@@ -73,11 +75,8 @@ final class TesterPainter {
             return "";
         }
         List<String> words = new ArrayList<>();
-        ties.stream().limit(BRACKETS).map(Ties::words).forEach(words::add);
-        if (ties.size() > BRACKETS) {
-            words.add("and " + (ties.size() - BRACKETS) + " more, see the steps");
-        }
-        return "Tied in the tester: " + String.join("; ", words);
+        ties.forEach(tie -> words.add(tie.words()));
+        return "Tied jacks: " + String.join("; ", words);
     }
 
     private static void slot(Svg svg, Slot slot, Map<String, String> elsewhere) {
@@ -114,27 +113,23 @@ final class TesterPainter {
                 Type.NOTE.in(slot.used() ? Ink.BLACK : Ink.QUIET));
     }
 
-    private static void bracket(Svg svg, Ties tie, List<Slot> slots, double x) {
+    /** A bracket with its letter, on it where it is long enough; gives the place of the next. */
+    private static double bracket(Svg svg, Ties tie, List<Slot> slots, double x) {
         List<Double> ys = new ArrayList<>();
         for (Slot slot : slots) {
-            if (slot.sockets().stream().anyMatch(socket -> tie.jacks().contains(socket.jack()))) {
+            if (slot.sockets().stream().allMatch(socket -> tie.jacks().contains(socket.jack()))) {
                 ys.add(slot.middle());
             }
         }
         if (ys.size() < 2) {
-            return;
+            return x;
         }
         double top = ys.get(0);
         double end = ys.get(ys.size() - 1);
         StringBuilder path = new StringBuilder("M" + Svg.number(x) + " " + Svg.number(top) + "V" + Svg.number(end));
-        ys.forEach(y -> path.append("M")
-                .append(Svg.number(x - 1.6))
-                .append(" ")
-                .append(Svg.number(y))
-                .append("H")
-                .append(Svg.number(x)));
+        ys.forEach(y -> path.append("M" + Svg.number(x - 1.6) + " " + Svg.number(y) + "H" + Svg.number(x)));
         svg.titled(
-                tie.words(),
+                "Tied jacks: " + tie.words(),
                 "path",
                 "class",
                 "tie",
@@ -147,11 +142,16 @@ final class TesterPainter {
                 "stroke-width",
                 Ink.BOX);
         double middle = (top + end) / 2;
+        if (end - top < 9) {
+            svg.text(x + 1, middle, Svg.Anchor.START, tie.name(), Type.NUMBER);
+            return x + 2 * BRACKET;
+        }
         for (double y : ys) {
             middle = Math.abs(y - middle) < 2.4 ? middle + 2.5 : middle;
         }
         svg.leaf("rect", "class", "plate", "x", x - 1.6, "y", middle - 2, "width", 3.2, "height", 4, "fill", Ink.WHITE);
         svg.text(x, middle, Svg.Anchor.MIDDLE, tie.name(), Type.NUMBER);
+        return x + BRACKET;
     }
 
     private static String word(Slot slot, Map<String, String> elsewhere) {
@@ -163,7 +163,8 @@ final class TesterPainter {
     }
 
     /** Used sockets level with their lines; free jacks next to the used one before, other free sockets next to the one after. */
-    private static List<Slot> slots(List<Socket> sockets, Columns.Drawn drawn, double bottom, Fit fit) {
+    private static List<Slot> slots(
+            List<Socket> sockets, Columns.Drawn drawn, Map<String, String> elsewhere, double bottom, Fit fit) {
         List<Slot> slots = new ArrayList<>();
         List<Socket> free = new ArrayList<>();
         double from = Page.TOP + Page.STRIP - Page.JACK / 2;
@@ -178,16 +179,17 @@ final class TesterPainter {
                 continue;
             }
             double first = ys.get(0);
-            spread(slots, free, from, first, fit);
+            spread(slots, free, elsewhere, from, first, fit);
             from = ys.get(ys.size() - 1);
             slots.add(new Slot(List.of(socket), first - Page.JACK_BOX / 2, from + Page.JACK_BOX / 2, true));
             free.clear();
         }
-        spread(slots, free, from, bottom + Page.JACK / 2, fit);
+        spread(slots, free, elsewhere, from, bottom + Page.JACK / 2, fit);
         return slots;
     }
 
-    private static void spread(List<Slot> slots, List<Socket> free, double from, double to, Fit fit) {
+    private static void spread(
+            List<Slot> slots, List<Socket> free, Map<String, String> elsewhere, double from, double to, Fit fit) {
         List<List<Socket>> jacks = new ArrayList<>();
         List<List<Socket>> others = new ArrayList<>();
         for (Socket socket : free) {
@@ -196,7 +198,17 @@ final class TesterPainter {
         if (jacks.size() >= fit.shortRuns()) {
             List<Socket> run = jacks.stream().flatMap(List::stream).toList();
             jacks.clear();
-            jacks.add(run);
+            // One box for those in use on other sheets, one for the free ones, each where its first jack is.
+            for (Socket socket : run) {
+                boolean same = !jacks.isEmpty()
+                        && elsewhere.containsKey(socket.id())
+                                == elsewhere.containsKey(
+                                        jacks.get(jacks.size() - 1).get(0).id());
+                if (!same) {
+                    jacks.add(new ArrayList<>());
+                }
+                jacks.get(jacks.size() - 1).add(socket);
+            }
         }
         int count = jacks.size() + others.size();
         double step = Math.min(Page.JACK * 1.1, (to - from) / (count + 1));

@@ -29,7 +29,7 @@ record Ties(String name, List<Integer> jacks, List<String> purposes) {
             if (!reading.hookup().equals(Optional.of(hookup.id()))) {
                 continue;
             }
-            String what = Panel.say(plan, reading.obligation().quantity().word().replace('-', ' '));
+            String what = FramePainter.quantity(plan, reading);
             add(found, hookup, reading.obligation().demand().measured(), what);
             add(found, hookup, reading.obligation().demand().against(), "other pole, " + what);
             add(found, hookup, reading.obligation().demand().earthed(), Panel.say(plan, "earthed, ") + what);
@@ -52,9 +52,8 @@ record Ties(String name, List<Integer> jacks, List<String> purposes) {
         }
     }
 
-    /** {@code A jacks 1–3: equipment leakage}. */
+    /** {@code A 1–3 equipment leakage}. */
     String words() {
-        return name + " jacks " + Changes.ranges(jacks) + ": "
-                + purposes.stream().collect(Collectors.joining(", "));
+        return name + " " + Changes.ranges(jacks) + " " + purposes.stream().collect(Collectors.joining(", "));
     }
 }

@@ -6,10 +6,13 @@ import java.util.List;
 /** What the drawings of a plan want of the columns that they share. */
 final class Wants {
     private final List<Columns.Drawn> all;
+    private final BoxPainter.Detail detail;
     private final int columns;
 
-    Wants(List<Columns.Drawn> all) {
+    /** @param detail how much fan-outs shall have room to say of their posts */
+    Wants(List<Columns.Drawn> all, BoxPainter.Detail detail) {
         this.all = List.copyOf(all);
+        this.detail = detail;
         this.columns = all.stream()
                 .mapToInt(drawn -> drawn.routing().columns().size())
                 .max()
@@ -30,6 +33,10 @@ final class Wants {
             }
         }
         return hands;
+    }
+
+    boolean ribbons() {
+        return all.stream().flatMap(drawn -> drawn.net().lines().stream()).anyMatch(line -> line.wires() > 1);
     }
 
     double handWidth(int index) {
@@ -57,10 +64,10 @@ final class Wants {
     }
 
     double boxWidth(int column) {
-        double width = 22;
+        double width = 20;
         for (Columns.Drawn drawn : all) {
             for (String box : boxes(drawn, column)) {
-                width = Math.max(width, BoxPainter.width(drawn, box));
+                width = Math.max(width, BoxPainter.width(drawn, box, detail));
             }
         }
         return width;

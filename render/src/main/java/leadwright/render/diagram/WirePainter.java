@@ -168,21 +168,27 @@ final class WirePainter {
 
     /** The oblique stroke and the number of wires of a ribbon. */
     private void ribbon(Stretch each) {
-        if (each.line().wires() > 1 && each.x0() <= columns.panelEnd()) {
-            double x = each.x0() + columns.panelPlate() + 2 * Columns.STUB + 2;
-            svg.leaf(
-                    "path",
-                    "class",
-                    "stroke",
-                    "d",
-                    "M" + Svg.number(x - 1) + " " + Svg.number(each.y0() + 1.7) + "L" + Svg.number(x + 1) + " "
-                            + Svg.number(each.y0() - 1.7),
-                    "stroke",
-                    Ink.BLACK,
-                    "stroke-width",
-                    Ink.BOX);
-            svg.text(x + 1.5, each.y0() - 2.6, Svg.Anchor.START, each.line().wires() + " wires", Type.NOTE);
+        if (each.line().wires() == 1 || each.x0() > columns.panelEnd()) {
+            return;
         }
+        double x = each.x0() + columns.panelGap() - Columns.RIBBON;
+        svg.leaf(
+                "path",
+                "class",
+                "stroke",
+                "d",
+                "M" + Svg.number(x - 0.9) + " " + Svg.number(each.y0() + 1.6) + "L" + Svg.number(x + 0.9) + " "
+                        + Svg.number(each.y0() - 1.6),
+                "stroke",
+                Ink.BLACK,
+                "stroke-width",
+                Ink.BOX);
+        svg.text(
+                each.x0() + Columns.STUB,
+                each.y0() - 3.4,
+                Svg.Anchor.START,
+                each.line().wires() + " wires",
+                Type.NOTE);
     }
 
     private void halo(double x, double y, Stretch crossing) {

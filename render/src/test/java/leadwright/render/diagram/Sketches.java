@@ -17,6 +17,7 @@ final class Sketches {
         all.put("table", table());
         all.put("card", card());
         all.put("lone", lone());
+        all.putAll(Crowded.all());
         return all;
     }
 
@@ -87,10 +88,7 @@ final class Sketches {
 
     /** Sixty-four wires on eight combs, gathered on one jack each or cascaded. */
     static Plan sleep() {
-        String kit = Sketch.sample("k1-marrowgate-bench")
-                .replace(
-                        "id: comb, kind: fan-out, trunk: lab-4mm-plug-shrouded, branch: tp15-pin, branches: 8, length: 0.3 m, voltage: 600 V, current: 1 A, capacitance: 60 pF/m, stock: 7",
-                        "id: comb, kind: fan-out, trunk: lab-4mm-plug-shrouded, branch: tp15-pin, branches: 8, length: 0.3 m, voltage: 600 V, current: 1 A, capacitance: 60 pF/m, stock: 8");
+        String kit = Sketch.sample("k1-marrowgate-bench").replaceAll("(id: comb,.*stock: )\\d+", "$18");
         Sketch sketch = new Sketch(Sketch.device(Sketch.sample("noctuary-sleep-recorder")), Sketch.kit(kit));
         Sketch.Wiring wiring = sketch.hookup();
         int n = 0;
