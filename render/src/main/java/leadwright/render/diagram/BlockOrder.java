@@ -13,6 +13,9 @@ import java.util.function.ToIntFunction;
 final class BlockOrder {
     private static final int EXACT = 6;
 
+    /** Most blocks that {@link #leastInAll} orders. */
+    static final int SETS = 16;
+
     private BlockOrder() {}
 
     static List<String> fewest(List<List<String>> blocks, ToIntFunction<String> place) {
@@ -31,6 +34,30 @@ final class BlockOrder {
             exchange(sorted, place);
         }
         return sorted.stream().flatMap(List::stream).toList();
+    }
+
+    /**
+     * The order of whole bundles with the fewest crossings in all: those of their lines now, and later one for each pair of
+     * trunks that is then in another order than given. Exact, by dynamic programming over sets of bundles.
+     *
+     * @param blocks lines of each bundle, bundles in the order in which their trunks must end
+     * @param outs number of trunks of each
+     */
+    static List<String> leastInAll(List<List<String>> blocks, List<Integer> outs, ToIntFunction<String> place) {
+        int n = blocks.size();
+        long[][] cost = new long[n][n];
+        for (int a = 0; a < n; a++) {
+            for (int b = 0; b < n; b++) {
+                long later = a > b ? (long) outs.get(a) * outs.get(b) : 0;
+                // A later exchange counts a little more, so that one alone is preferred where both cross alike.
+                cost[a][b] = a == b ? 0 : 1000 * (crossings(blocks.get(a), blocks.get(b), place) + later) + later;
+            }
+        }
+        List<String> order = new ArrayList<>();
+        for (int block : RowOrder.exact(cost)) {
+            order.addAll(blocks.get(block));
+        }
+        return order;
     }
 
     /** Tries every order of the large blocks; among the single ones each then has one best gap, sought from the top. */

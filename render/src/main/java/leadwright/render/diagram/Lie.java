@@ -84,8 +84,10 @@ record Lie(Map<String, Double> from, Map<String, Double> to, Map<String, Span> b
 
         Lie build() {
             for (int column = 0; column <= routing.columns().size(); column++) {
-                if (routing.exchange().isPresent() && routing.exchange().getAsInt() == column) {
-                    exchange();
+                for (Routing.Exchange exchange : routing.exchanges()) {
+                    if (exchange.column() == column) {
+                        exchange(exchange);
+                    }
                 }
                 if (column < routing.columns().size()) {
                     routing.columns().get(column).forEach(this::box);
@@ -127,24 +129,25 @@ record Lie(Map<String, Double> from, Map<String, Double> to, Map<String, Span> b
         }
 
         /** Gives every line that changes places a lane between its new neighbours. */
-        private void exchange() {
-            List<String> after = routing.after();
+        private void exchange(Routing.Exchange exchange) {
+            List<String> after = exchange.after();
             int i = 0;
             while (i < after.size()) {
-                if (!routing.movers().contains(after.get(i))) {
+                if (!exchange.movers().contains(after.get(i))) {
                     i++;
                     continue;
                 }
                 int end = i;
-                while (end < after.size() && routing.movers().contains(after.get(end))) {
+                while (end < after.size() && exchange.movers().contains(after.get(end))) {
                     end++;
                 }
-                lanes(after, i, end);
+                lanes(exchange, i, end);
                 i = end;
             }
         }
 
-        private void lanes(List<String> after, int begin, int end) {
+        private void lanes(Routing.Exchange exchange, int begin, int end) {
+            List<String> after = exchange.after();
             double[] need = new double[end - begin + 1];
             double sum = 0;
             for (int k = begin; k <= end; k++) {
@@ -168,13 +171,13 @@ record Lie(Map<String, Double> from, Map<String, Double> to, Map<String, Span> b
             double y = high;
             for (int k = begin; k < end; k++) {
                 y += need[k - begin] + share;
-                to.put(after.get(k), apart(y, after.get(k)));
+                to.put(after.get(k), apart(exchange, y, after.get(k)));
             }
         }
 
         /** A lane that does not lie on the row from which another line comes. */
-        private double apart(double y, String line) {
-            for (String other : routing.movers()) {
+        private double apart(Routing.Exchange exchange, double y, String line) {
+            for (String other : exchange.movers()) {
                 if (!other.equals(line) && Math.abs(from.get(other) - y) < 0.8) {
                     return from.get(other) + (y < from.get(other) ? -0.8 : 0.8);
                 }
@@ -233,7 +236,7 @@ record Lie(Map<String, Double> from, Map<String, Double> to, Map<String, Span> b
 
         /** The highest row from which a line comes without a change of place; the number of rows where there is none. */
         private int firstRow(String line) {
-            if (routing.movers().contains(line)) {
+            if (routing.exchangeOf(line).isPresent()) {
                 return rows.size();
             }
             Integer row = rowOf.get(lines.get(line).from());

@@ -1,6 +1,7 @@
 package leadwright.render.diagram;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -8,7 +9,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -16,42 +16,77 @@ import java.util.Set;
  *
  * <p>Needs the rows in their order and one hookup's net. Boxes whose lines lie next to each other gather them where they are:
  * no bend, no crossing, and what is inside another bundle is gathered before that one, so that it later crosses
- * as one trunk. If lines are then left in another order than their boxes and sockets want, one exchange puts them right: the longest run
- * of lines already in order stays straight, each of the others is moved once, and two lines cross exactly when their order
- * changes. After it every box finds its lines together.
+ * as one trunk. If lines are then left in another order than their boxes and sockets want, one exchange puts them right, or
+ * two where that crosses less: the first only parts the bundles, each to the side where it passes fewer lines, and the second,
+ * behind the fan-outs, brings the trunks into the order of the jacks. In an exchange the longest run of lines already in
+ * order stays straight, each of the others is moved once, and two lines cross exactly when their order changes. No line is
+ * moved twice.
  *
  * @param start lines from the pins, top to bottom
  * @param columns boxes of each column, from the device on
- * @param exchange the column before which lines change places; its number is {@code columns.size()} for the sockets
- * @param before lines at the exchange as they come; empty where nothing is exchanged
- * @param after the same lines in their new order
- * @param movers those of them that leave their height
+ * @param exchanges none, one or two
  * @param end lines into the sockets, top to bottom
  */
-record Routing(
-        List<String> start,
-        List<List<String>> columns,
-        OptionalInt exchange,
-        List<String> before,
-        List<String> after,
-        Set<String> movers,
-        List<String> end) {
+record Routing(List<String> start, List<List<String>> columns, List<Exchange> exchanges, List<String> end) {
 
-    /** Number of crossings: pairs of lines that the exchange turns round. */
-    int crossings() {
-        Map<String, Integer> position = new HashMap<>();
-        after.forEach(line -> position.put(line, position.size()));
-        int crossings = 0;
-        for (int i = 0; i < before.size(); i++) {
-            for (int j = i + 1; j < before.size(); j++) {
-                crossings += position.get(before.get(i)) > position.get(before.get(j)) ? 1 : 0;
-            }
+    Routing {
+        start = List.copyOf(start);
+        columns = List.copyOf(columns);
+        exchanges = List.copyOf(exchanges);
+        end = List.copyOf(end);
+    }
+
+    /**
+     * A place where lines change their order.
+     *
+     * @param column the column before which this is; the number of columns for before the sockets
+     * @param before lines as they come, top to bottom
+     * @param after the same lines in their new order
+     * @param movers those of them that leave their height
+     */
+    record Exchange(int column, List<String> before, List<String> after, Set<String> movers) {
+        Exchange {
+            before = List.copyOf(before);
+            after = List.copyOf(after);
+            movers = Collections.unmodifiableSet(new LinkedHashSet<>(movers));
         }
-        return crossings;
+
+        /** Pairs of lines that it turns round. */
+        int crossings() {
+            int crossings = 0;
+            for (int i = 0; i < before.size(); i++) {
+                for (int j = i + 1; j < before.size(); j++) {
+                    crossings += after.indexOf(before.get(i)) > after.indexOf(before.get(j)) ? 1 : 0;
+                }
+            }
+            return crossings;
+        }
+    }
+
+    int crossings() {
+        return exchanges.stream().mapToInt(Exchange::crossings).sum();
+    }
+
+    /** The exchange in which a line is moved. */
+    Optional<Exchange> exchangeOf(String line) {
+        return exchanges.stream().filter(each -> each.movers().contains(line)).findFirst();
+    }
+
+    private boolean movesTwice() {
+        return exchanges.stream().mapToInt(each -> each.movers().size()).sum()
+                > exchanges.stream()
+                        .flatMap(each -> each.movers().stream())
+                        .distinct()
+                        .count();
     }
 
     static Routing of(Net net, List<Unit> rows, List<Socket> sockets) {
-        return new Search(net, rows, sockets).run();
+        Routing once = new Search(net, rows, sockets).run(false);
+        if (once.crossings() < 2) {
+            return once;
+        }
+        Routing twice = new Search(net, rows, sockets).run(true);
+        return twice.crossings() < once.crossings() && !twice.movesTwice() ? twice : once;
     }
 
     private static final class Search {
@@ -61,6 +96,7 @@ record Routing(
         private final List<String> start = new ArrayList<>();
         private final List<List<String>> columns = new ArrayList<>();
         private final Set<String> open = new LinkedHashSet<>();
+        private final List<Exchange> exchanges = new ArrayList<>();
         private List<String> lines;
 
         Search(Net net, List<Unit> rows, List<Socket> sockets) {
@@ -72,26 +108,44 @@ record Routing(
             lines = new ArrayList<>(start);
         }
 
-        Routing run() {
+        Routing run(boolean partFirst) {
             gather();
-            OptionalInt exchange = OptionalInt.empty();
-            List<String> before = List.of();
-            List<String> after = List.of();
-            Set<String> movers = Set.of();
-            List<String> target = target();
-            if (!target.equals(lines)) {
-                exchange = OptionalInt.of(columns.size());
-                before = List.copyOf(lines);
-                after = List.copyOf(target);
-                movers = movers(before, after);
-                lines = new ArrayList<>(target);
-                gather();
+            if (partFirst) {
+                exchange(parted());
             }
+            exchange(target());
             if (!open.isEmpty()) {
                 throw new IllegalStateException("boxes that no line order gathers: " + open);
             }
-            return new Routing(
-                    List.copyOf(start), settle(exchange), exchange, before, after, movers, List.copyOf(lines));
+            return new Routing(start, settle(), exchanges, lines);
+        }
+
+        private void exchange(List<String> target) {
+            if (target.equals(lines)) {
+                return;
+            }
+            exchanges.add(new Exchange(columns.size(), lines, target, movers(lines, target)));
+            lines = new ArrayList<>(target);
+            gather();
+        }
+
+        /** An order in which every box finds its lines together, bundles in whatever order crosses least in all. */
+        private List<String> parted() {
+            List<List<String>> blocks = new ArrayList<>();
+            List<Integer> outs = new ArrayList<>();
+            Set<String> placed = new HashSet<>();
+            for (Socket socket : sockets) {
+                List<String> block =
+                        leaves(socket.id()).stream().filter(placed::add).toList();
+                if (!block.isEmpty()) {
+                    blocks.add(block);
+                    outs.add(net.into(socket.id()).size());
+                }
+            }
+            if (placed.size() < lines.size() || blocks.size() > BlockOrder.SETS) {
+                return target();
+            }
+            return BlockOrder.leastInAll(blocks, outs, lines::indexOf);
         }
 
         /** Gathers, column after column, every box whose lines lie together. */
@@ -188,7 +242,7 @@ record Routing(
                         .map(Socket::id)
                         .toList()
                         .contains(byId.get(before.get(i)).to());
-                long weight = 1000 + (boxed ? 1 : 0);
+                long weight = moved(before.get(i)) ? 1_000_000 : 1000 + (boxed ? 1 : 0);
                 best[i] = weight;
                 previous[i] = -1;
                 for (int j = 0; j < i; j++) {
@@ -206,14 +260,22 @@ record Routing(
             return movers;
         }
 
+        private boolean moved(String line) {
+            return exchanges.stream().anyMatch(each -> each.movers().contains(line));
+        }
+
         /** Moves each box as near to the tester as what follows it allows, so that boxes of a kind share a column. */
-        private List<List<String>> settle(OptionalInt exchange) {
+        private List<List<String>> settle() {
             Map<String, Integer> column = new HashMap<>();
             for (int c = columns.size() - 1; c >= 0; c--) {
+                int own = c;
+                int next = exchanges.stream()
+                        .mapToInt(Exchange::column)
+                        .filter(each -> each > own)
+                        .min()
+                        .orElse(columns.size());
                 for (String box : columns.get(c)) {
-                    int latest = exchange.isPresent() && c < exchange.getAsInt()
-                            ? exchange.getAsInt() - 1
-                            : columns.size() - 1;
+                    int latest = next - 1;
                     for (Net.Line out : net.outOf(box)) {
                         latest = Math.min(
                                 latest,

@@ -134,7 +134,8 @@ final class RowOrder {
         return cost;
     }
 
-    private static int[] exact(long[][] cost) {
+    /** The order with the least sum of {@code cost[a][b]} over all pairs with a before b; the earliest of equals. */
+    static int[] exact(long[][] cost) {
         int n = cost.length;
         long[] best = new long[1 << n];
         int[] last = new int[1 << n];

@@ -17,7 +17,13 @@ final class Tracks {
 
     /** Track of each line that changes places. */
     static Map<String, Integer> of(Routing routing, Lie lie) {
-        List<String> order = new ArrayList<>(routing.movers());
+        Map<String, Integer> tracks = new LinkedHashMap<>();
+        routing.exchanges().forEach(exchange -> tracks.putAll(of(exchange, lie)));
+        return tracks;
+    }
+
+    private static Map<String, Integer> of(Routing.Exchange exchange, Lie lie) {
+        List<String> order = new ArrayList<>(exchange.movers());
         order.removeIf(line -> Math.abs(lie.from().get(line) - lie.to().get(line)) < 0.005);
         order.sort(Comparator.comparing((String line) -> goesUp(lie, line))
                 .thenComparing(line -> (goesUp(lie, line) ? 1 : -1) * lie.from().get(line)));
@@ -34,8 +40,14 @@ final class Tracks {
         return tracks;
     }
 
-    static int count(Map<String, Integer> tracks) {
-        return tracks.values().stream().mapToInt(track -> track + 1).max().orElse(0);
+    /** Number of tracks of one exchange. */
+    static int count(Routing.Exchange exchange, Map<String, Integer> tracks) {
+        return exchange.movers().stream()
+                .filter(tracks::containsKey)
+                .map(tracks::get)
+                .mapToInt(track -> track + 1)
+                .max()
+                .orElse(0);
     }
 
     private static boolean goesUp(Lie lie, String line) {

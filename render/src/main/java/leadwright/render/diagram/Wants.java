@@ -94,9 +94,11 @@ final class Wants {
         int tracks = 0;
         for (Columns.Drawn drawn : all) {
             int shift = columns - drawn.routing().columns().size();
-            boolean here = drawn.routing().exchange().isPresent()
-                    && drawn.routing().exchange().getAsInt() + shift == column;
-            tracks = here ? Math.max(tracks, Tracks.count(drawn.tracks())) : tracks;
+            for (Routing.Exchange exchange : drawn.routing().exchanges()) {
+                if (exchange.column() + shift == column) {
+                    tracks = Math.max(tracks, Tracks.count(exchange, drawn.tracks()));
+                }
+            }
         }
         return tracks;
     }

@@ -111,16 +111,18 @@ final class WirePainter {
         for (int i = 0; i < line.pieces().size(); i++) {
             boolean last = i == line.pieces().size() - 1;
             double to = last ? end(line) : stops.get(i).left();
-            Optional<Double> turn =
-                    last ? Optional.ofNullable(drawn.tracks().get(line.id())).map(this::trackX) : Optional.empty();
+            Optional<Double> turn = last
+                    ? Optional.ofNullable(drawn.tracks().get(line.id())).map(track -> trackX(line.id(), track))
+                    : Optional.empty();
             all.add(new Stretch(line, line.pieces().get(i), x, to, y, last ? yEnd : y, turn));
             x = last ? to : stops.get(i).right();
         }
         return all;
     }
 
-    private double trackX(int track) {
-        int channel = drawn.routing().exchange().orElseThrow() + columns.shift(drawn.routing());
+    private double trackX(String line, int track) {
+        int column = drawn.routing().exchangeOf(line).orElseThrow().column();
+        int channel = column + columns.shift(drawn.routing());
         return columns.channels().get(channel) + 0.5 + track * columns.trackPitch();
     }
 
