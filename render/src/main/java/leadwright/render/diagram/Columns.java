@@ -16,6 +16,7 @@ import java.util.Map;
  * @param panelPlate width of the number plates next to the panel
  * @param panelGap width of the gap next to the panel
  * @param trackPitch distance of neighbouring tracks
+ * @param scale width of the boxes over what they want
  */
 record Columns(
         double panelEnd,
@@ -26,7 +27,8 @@ record Columns(
         List<List<Column>> after,
         List<Double> channels,
         double tester,
-        double trackPitch) {
+        double trackPitch,
+        double scale) {
 
     /** @param plate width of the number plates right of the column */
     record Column(double left, double width, double plate) {
@@ -74,6 +76,11 @@ record Columns(
     }
 
     private static final double ROOMY = 4.2;
+
+    /** Whether boxes are narrower than their texts want. */
+    boolean full() {
+        return overfull() || scale < 1;
+    }
 
     private boolean overfull() {
         return channels.get(channels.size() - 1) < panelEnd;
@@ -127,7 +134,8 @@ record Columns(
                         tight.after(),
                         channels,
                         tester,
-                        pitch);
+                        pitch,
+                        scale);
             }
             return placed(spare / (wants.columns() + 1));
         }
@@ -161,7 +169,8 @@ record Columns(
                     List.copyOf(after),
                     List.copyOf(channels),
                     tester,
-                    pitch);
+                    pitch,
+                    scale);
         }
 
         /** Where the gap after so many items ends. */

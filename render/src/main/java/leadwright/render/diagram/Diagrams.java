@@ -20,16 +20,29 @@ public final class Diagrams {
         List<Net> nets = nets(plan, asFiled, changes);
         Panel panel = RowOrder.order(asFiled, nets, sockets);
         nets = nets(plan, panel, changes);
-        Layout layout = Layout.of(panel, nets, sockets);
-        List<Columns.Drawn> all = layout.sheets().stream()
-                .flatMap(sheet -> sheet.drawn().stream())
-                .toList();
-        Columns columns = Columns.of(PanelPainter.END, TesterPainter.LEFT, all);
+        Layout layout = Layout.of(Labels.ALL.get(0), panel, nets, sockets);
+        Columns columns = columns(layout);
+        for (Labels labels : Labels.ALL) {
+            if (!columns.full()) {
+                break;
+            }
+            layout = Layout.of(labels, panel, nets, sockets);
+            columns = columns(layout);
+        }
         List<Drawing> drawings = new ArrayList<>();
         for (int h = 0; h < plan.hookups().size(); h++) {
             drawings.addAll(new HookupPainter(plan, panel, sockets, changes, layout, columns, h).draw());
         }
         return List.copyOf(drawings);
+    }
+
+    private static Columns columns(Layout layout) {
+        return Columns.of(
+                layout.labels().end(),
+                TesterPainter.LEFT,
+                layout.sheets().stream()
+                        .flatMap(sheet -> sheet.drawn().stream())
+                        .toList());
     }
 
     private static List<Net> nets(Plan plan, Panel panel, Changes changes) {

@@ -14,16 +14,17 @@ import leadwright.planner.plan.Step;
 final class EndsPainter {
     private static final double STUB = 7;
     private static final double GHOST = 12;
-    private static final double END = PanelPainter.END;
 
     private final Svg svg;
     private final Plan plan;
+    private final Labels labels;
     private final Changes changes;
     private final Net net;
     private final Columns columns;
 
-    EndsPainter(Svg svg, Plan plan, Changes changes, Net net, Columns columns) {
+    EndsPainter(Svg svg, Plan plan, Labels labels, Changes changes, Net net, Columns columns) {
         this.svg = svg;
+        this.labels = labels;
         this.plan = plan;
         this.changes = changes;
         this.net = net;
@@ -49,7 +50,7 @@ final class EndsPainter {
                         "class",
                         "pin",
                         "cx",
-                        END,
+                        labels.end(),
                         "cy",
                         y,
                         "r",
@@ -74,12 +75,12 @@ final class EndsPainter {
             taken |= step.isPresent();
             step.filter(number -> number > 0).ifPresent(off::add);
         }
-        double end = END + (taken ? GHOST : STUB);
+        double end = labels.end() + (taken ? GHOST : STUB);
         List<Object> attributes = new ArrayList<>(List.of(
                 "class",
                 taken ? "stub off" : "stub",
                 "d",
-                "M" + Svg.number(END + 0.9) + " " + Svg.number(y) + "H" + Svg.number(end),
+                "M" + Svg.number(labels.end() + 0.9) + " " + Svg.number(y) + "H" + Svg.number(end),
                 "fill",
                 "none",
                 "stroke",
@@ -167,7 +168,7 @@ final class EndsPainter {
             inside(pin, String.join(", ", words), y);
             return;
         }
-        double x = END + Columns.STUB;
+        double x = labels.end() + Columns.STUB;
         double plate = columns.panelPlate();
         List<Integer> steps = clips.isEmpty() ? touches : clips;
         String number = clips.isEmpty() ? few(touches) : Changes.ranges(clips);
@@ -196,8 +197,8 @@ final class EndsPainter {
 
     /** Left of the pin's label; what has no room there is not cut, for half a number would mislead. */
     private void inside(Panel.Pin pin, String words, double y) {
-        double label = Math.min(PanelPainter.BELOW_LABEL, Texts.width(Texts.clean(pin.label()), Type.FOLLOWED));
-        double room = END - 2.2 - Page.LEFT - 4 - label;
+        double label = Math.min(labels.belowLabel(), Texts.width(Texts.clean(pin.label()), Type.FOLLOWED));
+        double room = labels.end() - 2.2 - Page.LEFT - 4 - label;
         svg.open("g");
         svg.line("title", pin.label() + ": " + words);
         String shown = Texts.width(words, Type.NOTE) <= room ? words : "see steps";

@@ -180,10 +180,10 @@ final class FramePainter {
     }
 
     /** The line under the drawing. */
-    static void below(Svg svg, List<String> left, String right) {
+    static void below(Svg svg, Labels labels, List<String> left, String right) {
         String words = String.join("; ", left);
         svg.text(Page.LEFT, Page.BELOW, Svg.Anchor.START, words, Type.NOTE);
-        double x = Math.max(PanelPainter.END + 4, Page.LEFT + Texts.width(words, Type.NOTE) + 6);
+        double x = Math.max(labels.end() + 4, Page.LEFT + Texts.width(words, Type.NOTE) + 6);
         if (!right.isEmpty()) {
             svg.fitted(x, Page.BELOW, Page.RIGHT - x, Svg.Anchor.START, right, Type.NOTE);
         }

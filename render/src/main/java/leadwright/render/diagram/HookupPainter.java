@@ -64,12 +64,13 @@ final class HookupPainter {
                 FramePainter.purpose(plan, hookup) + ". " + FramePainter.changeWords(changes, hookup));
         svg.leaf("rect", "class", "page", "width", Page.WIDTH, "height", Page.HEIGHT, "fill", Ink.WHITE);
         FramePainter.draw(svg, plan, changes, hookup, number, numbers.size());
-        PanelPainter.draw(svg, plan, panel, sheet, layout.fit());
+        new PanelPainter(svg, layout.labels(), sheet, layout.fit()).draw(plan, panel);
         TesterPainter.draw(
                 svg, plan, sockets, drawn, ties, elsewhere(s), sheet.heights().bottom(), layout.fit());
         new WirePainter(svg, columns, drawn).draw();
-        new EndsPainter(svg, plan, changes, drawn.net(), columns).draw(sheet);
-        FramePainter.below(svg, notes(s), String.join(". ", nonEmpty(parted(s), TesterPainter.legend(ties))));
+        new EndsPainter(svg, plan, layout.labels(), changes, drawn.net(), columns).draw(sheet);
+        FramePainter.below(
+                svg, layout.labels(), notes(s), String.join(". ", nonEmpty(parted(s), TesterPainter.legend(ties))));
         return new Drawing(hookup.id(), number, numbers.size(), svg.finish());
     }
 

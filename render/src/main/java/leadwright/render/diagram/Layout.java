@@ -10,26 +10,28 @@ import java.util.Optional;
  * Every hookup of a plan laid out on the same rows: on one sheet, row for row; where these are too many, with ribbons; and
  * where that is not enough, on several sheets.
  */
-record Layout(Fit fit, List<Sheet> sheets) {
+record Layout(Labels labels, Fit fit, List<Sheet> sheets) {
     Layout {
         sheets = List.copyOf(sheets);
     }
 
-    static Layout of(Panel panel, List<Net> nets, List<Socket> sockets) {
+    static Layout of(Labels labels, Panel panel, List<Net> nets, List<Socket> sockets) {
         List<Unit> singles = Units.singles(panel);
-        Optional<Layout> plain = laid(panel, List.of(singles), nets, sockets);
+        Optional<Layout> plain = laid(labels, panel, List.of(singles), nets, sockets);
         if (plain.isPresent()) {
             return plain.get();
         }
         List<Unit> ribbons = Units.ribbons(panel, nets);
         List<Net> gathered =
                 nets.stream().map(net -> Units.gathered(net, ribbons)).toList();
-        return laid(panel, List.of(ribbons), gathered, sockets)
-                .or(() -> laid(panel, Pages.split(panel, ribbons, gathered, sockets), gathered, sockets))
+        return laid(labels, panel, List.of(ribbons), gathered, sockets)
+                .or(() ->
+                        laid(labels, panel, Pages.split(labels, panel, ribbons, gathered, sockets), gathered, sockets))
                 .orElseThrow(() -> new IllegalStateException("a row that does not fit on a sheet of its own"));
     }
 
-    private static Optional<Layout> laid(Panel panel, List<List<Unit>> split, List<Net> nets, List<Socket> sockets) {
+    private static Optional<Layout> laid(
+            Labels labels, Panel panel, List<List<Unit>> split, List<Net> nets, List<Socket> sockets) {
         Map<String, Integer> sheetOf = new HashMap<>();
         for (int s = 0; s < split.size(); s++) {
             for (Unit unit : split.get(s)) {
@@ -43,24 +45,25 @@ record Layout(Fit fit, List<Sheet> sheets) {
                 List<Net> parts = nets.stream()
                         .map(net -> Pages.part(net, sheetOf, sheet))
                         .toList();
-                sheet(panel, fit, split.get(s), parts, sockets).ifPresent(sheets::add);
+                sheet(labels, panel, fit, split.get(s), parts, sockets).ifPresent(sheets::add);
             }
             if (sheets.size() == split.size()) {
-                return Optional.of(new Layout(fit, sheets));
+                return Optional.of(new Layout(labels, fit, sheets));
             }
         }
         return Optional.empty();
     }
 
     /** One sheet laid out as tightly as can be. */
-    static Optional<Sheet> tight(Panel panel, List<Unit> units, List<Net> nets, List<Socket> sockets) {
-        return sheet(panel, Fit.ALL.get(Fit.ALL.size() - 1), units, nets, sockets);
+    static Optional<Sheet> tight(Labels labels, Panel panel, List<Unit> units, List<Net> nets, List<Socket> sockets) {
+        return sheet(labels, panel, Fit.ALL.get(Fit.ALL.size() - 1), units, nets, sockets);
     }
 
-    private static Optional<Sheet> sheet(Panel panel, Fit fit, List<Unit> units, List<Net> nets, List<Socket> sockets) {
+    private static Optional<Sheet> sheet(
+            Labels labels, Panel panel, Fit fit, List<Unit> units, List<Net> nets, List<Socket> sockets) {
         List<Routing> routings =
                 nets.stream().map(net -> Routing.of(net, units, sockets)).toList();
-        List<Row> rows = Rows.of(panel, units, fit);
+        List<Row> rows = Rows.of(labels, panel, units, fit);
         return Heights.of(fit, rows, nets, routings, sockets).map(heights -> {
             Map<String, Double> room = new HashMap<>();
             rows.forEach(row -> room.put(row.unit().id(), row.height()));

@@ -81,12 +81,12 @@ final class Pages {
     }
 
     /** Sheets, each a run of units: as full as they can be without parting more fan-outs than they must. */
-    static List<List<Unit>> split(Panel panel, List<Unit> units, List<Net> nets, List<Socket> sockets) {
+    static List<List<Unit>> split(Labels labels, Panel panel, List<Unit> units, List<Net> nets, List<Socket> sockets) {
         List<List<Unit>> sheets = new ArrayList<>();
         int begin = 0;
         while (begin < units.size()) {
             int end = begin + 1;
-            while (end < units.size() && fits(panel, units, begin, end + 1, nets, sockets)) {
+            while (end < units.size() && fits(labels, panel, units, begin, end + 1, nets, sockets)) {
                 end++;
             }
             if (end < units.size()) {
@@ -99,14 +99,14 @@ final class Pages {
     }
 
     private static boolean fits(
-            Panel panel, List<Unit> units, int begin, int end, List<Net> nets, List<Socket> sockets) {
+            Labels labels, Panel panel, List<Unit> units, int begin, int end, List<Net> nets, List<Socket> sockets) {
         Map<String, Integer> sheetOf = new HashMap<>();
         for (int i = 0; i < units.size(); i++) {
             sheetOf.put(units.get(i).id(), i < begin ? 0 : i < end ? 1 : 2);
         }
         List<Unit> some = units.subList(begin, end);
         List<Net> parts = nets.stream().map(net -> part(net, sheetOf, 1)).toList();
-        return Layout.tight(panel, some, parts, sockets).isPresent();
+        return Layout.tight(labels, panel, some, parts, sockets).isPresent();
     }
 
     /** The break in the lower half of a full sheet that parts the fewest fan-outs, the lowest of these. */

@@ -13,7 +13,7 @@ final class Rows {
 
     private Rows() {}
 
-    static List<Row> of(Panel panel, List<Unit> units, Fit fit) {
+    static List<Row> of(Labels labels, Panel panel, List<Unit> units, Fit fit) {
         Map<String, Integer> groupOf = new HashMap<>();
         for (int g = 0; g < panel.groups().size(); g++) {
             for (Panel.Pin pin : panel.groups().get(g).pins()) {
@@ -29,10 +29,10 @@ final class Rows {
                     .filter(unit -> groupOf.get(unit.id()) == group)
                     .toList();
             boolean ribbons = own.stream().anyMatch(Unit::ribbon);
-            double name = nameHeight(named, own, fit);
+            double name = nameHeight(labels, named, own, fit);
             double taken = 0;
             for (int i = 0; i < own.size(); i++) {
-                double height = own.get(i).ribbon() ? ribbonHeight(own.get(i)) : fit.pitch();
+                double height = own.get(i).ribbon() ? ribbonHeight(labels, own.get(i)) : fit.pitch();
                 if (own.size() == 1 && !named.below() && !ribbons) {
                     height = Math.max(height, Math.max(5.6, name));
                 }
@@ -45,14 +45,14 @@ final class Rows {
         return List.copyOf(rows);
     }
 
-    private static double nameHeight(Panel.Group group, List<Unit> units, Fit fit) {
+    private static double nameHeight(Labels labels, Panel.Group group, List<Unit> units, Fit fit) {
         if (group.below()) {
             return 0;
         }
-        return PanelPainter.nameLines(group, units, fit).size() * NAME_LINE + 0.6;
+        return labels.nameLines(group, units, fit).size() * NAME_LINE + 0.6;
     }
 
-    private static double ribbonHeight(Unit unit) {
-        return Math.max(9, PanelPainter.ribbonLines(unit).size() * LABEL_LINE + 1.4);
+    private static double ribbonHeight(Labels labels, Unit unit) {
+        return Math.max(9, labels.ribbonLines(unit).size() * LABEL_LINE + 1.4);
     }
 }

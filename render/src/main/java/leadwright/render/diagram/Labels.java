@@ -1,0 +1,88 @@
+package leadwright.render.diagram;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How the texts inside the device are set.
+ *
+ * @param end right edge of the device
+ */
+record Labels(double end) {
+    /** From wide to narrow: a narrower device leaves the wires more room. */
+    static final List<Labels> ALL = List.of(new Labels(82), new Labels(74), new Labels(66));
+
+    static final double MARK = 4.8;
+
+    /** Side of the square that shows a wire's colour. */
+    static final double SQUARE = 3;
+
+    /** How far the colour's square stands from the edge. */
+    static final double INSET = 1.6;
+
+    static final String CONTINUED = ", continued";
+
+    /** Lines of a group's name. */
+    List<String> nameLines(Panel.Group group, List<Unit> units, Fit fit) {
+        boolean ribbons = units.stream().anyMatch(Unit::ribbon);
+        int lines = ribbons ? 1 : units.size() == 1 ? Math.min(2, fit.nameLines()) : fit.nameLines();
+        double room = ribbons ? end - nameLeft(group) - 2 - Texts.width(CONTINUED, Type.GROUP) : nameRoom(group);
+        return named(group, room, lines);
+    }
+
+    /** The name with the type in letters, which is never cut: that it is read right matters more than anything else here. */
+    private List<String> named(Panel.Group group, double room, int atMost) {
+        String type = group.type().map(each -> " (" + each.word() + ")").orElse("");
+        List<String> whole = Texts.wrap(group.name() + type, room, Type.GROUP, atMost + 1);
+        if (whole.size() <= atMost) {
+            return whole;
+        }
+        List<String> lines = new ArrayList<>(Texts.wrap(group.name(), room, Type.GROUP, atMost));
+        String last = lines.isEmpty() ? "" : lines.remove(lines.size() - 1);
+        lines.add(Texts.fit(last, room - Texts.width(type, Type.GROUP), Type.GROUP) + type);
+        return lines;
+    }
+
+    /** Lines of the labels of a ribbon's pins. */
+    List<String> ribbonLines(Unit unit) {
+        String labels =
+                String.join("  ", unit.pins().stream().map(Panel.Pin::label).toList());
+        return Texts.wrap(labels, end - Page.LEFT - 6, Type.KIT, 4);
+    }
+
+    double nameLeft(Panel.Group group) {
+        return Page.LEFT
+                + 2
+                + group.mark().map(mark -> MARK * mark.ratio() + 1.6).orElse(0.0);
+    }
+
+    /** Right end of the labels of a group: at the edge, or left of the squares of its colours. */
+    double labelEnd(Panel.Group group) {
+        return end - (wordRoom(group) > 0 ? INSET + SQUARE + 1 : 2.2);
+    }
+
+    double labelRoom(Panel.Group group) {
+        double widest = group.pins().stream()
+                .mapToDouble(pin -> Texts.width(Texts.clean(pin.label()), Type.FOLLOWED))
+                .max()
+                .orElse(0);
+        return Math.min(widest, group.below() ? belowLabel() : 34);
+    }
+
+    double wordRoom(Panel.Group group) {
+        return group.pins().stream()
+                .mapToDouble(pin -> Texts.width(pin.colourWords(), Type.SMALL))
+                .max()
+                .orElse(0);
+    }
+
+    private double nameRoom(Panel.Group group) {
+        double words = wordRoom(group);
+        return labelEnd(group) - labelRoom(group) - (words > 0 ? words + 2 : 0) - 3 - nameLeft(group);
+    }
+
+    /** Widest label of the group of housing, earth and mains. */
+    double belowLabel() {
+        return end - Page.LEFT - 19;
+    }
+}
