@@ -146,7 +146,10 @@ final class AfterSections {
                                         "td", "", uses.get(limit.id()).stream().collect(Collectors.joining(", ")));
                                 page.leaf("td", "", limit.clause());
                                 page.leaf("td", "", limit.mark().name());
-                                page.leaf("td", "", String.join(", ", limit.sources()));
+                                page.leaf(
+                                        "td",
+                                        "",
+                                        limit.sources().isEmpty() ? "memory" : String.join(", ", limit.sources()));
                             })));
         });
         page.leaf(

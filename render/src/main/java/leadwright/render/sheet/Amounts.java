@@ -25,6 +25,11 @@ final class Amounts {
                 .replace("degC", "°C");
     }
 
+    /** A sentence in which amounts are written in ASCII, with their units' proper letters; other words stay. */
+    static String inProse(String sentence) {
+        return sentence.replaceAll("(\\d) uA\\b", "$1\u00a0µA").replaceAll("(\\d) ([mMkG]?)ohm\\b", "$1\u00a0$2Ω");
+    }
+
     /** {@code ≤ 50 µA} or {@code ≥ 2 MΩ}. */
     static String bound(Limit limit) {
         String sign = limit.bound() == Limit.Bound.AT_MOST ? "≤" : "≥";

@@ -41,7 +41,7 @@ public final class BenchSheet {
         Plan plan = sheet.plan();
         Xhtml page = sheet.page();
         String title = "Bench sheet: " + plan.device().name();
-        String continued = plan.device().name() + ", plan " + sheet.shortFingerprint() + ", continued. Asset ________";
+        String continued = plan.device().name() + ", plan " + sheet.shortFingerprint() + ", continued";
         page.in("head", "", () -> {
             page.empty("meta", "charset", "UTF-8");
             page.leaf("title", "", title);
@@ -58,6 +58,7 @@ public final class BenchSheet {
         });
     }
 
+    /** What pages after the first say at their right: the marks of the plan, and where the asset number goes. */
     private static String mark(Plan plan) {
         if (plan.trainingCopy()) {
             return plan.partial() ? "TRAINING: not a record. PARTIAL." : "TRAINING: not a record";

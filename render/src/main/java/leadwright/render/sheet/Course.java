@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.MainsState;
@@ -38,34 +39,26 @@ record Course(List<Stretch> stretches) {
      * Lines under one state bar.
      *
      * @param mode operating mode of its readings; empty where it has none
+     * @param checks whether its readings are of the supply and of the tester itself
      */
-    record Group(MainsState state, Optional<String> mode, List<Line> lines) {
+    record Group(MainsState state, Optional<String> mode, boolean checks, List<Line> lines) {
 
         boolean isOnlyActs() {
             return lines.stream().allMatch(Act.class::isInstance);
         }
 
-        /** Readings of the supply and of the tester itself. */
-        boolean isOnlyChecks() {
-            return !values().isEmpty()
-                    && values().stream()
-                            .allMatch(value -> value.reading().obligation().phase() == Obligation.Phase.CHECK);
-        }
-
         boolean alternative() {
-            return values().stream()
-                    .anyMatch(value -> value.reading()
-                            .obligation()
+            return readings()
+                    .anyMatch(reading -> reading.obligation()
                             .method()
-                            .filter(method -> method == leadwright.catalog.kit.Method.ALTERNATIVE)
-                            .isPresent());
+                            .equals(Optional.of(leadwright.catalog.kit.Method.ALTERNATIVE)));
         }
 
-        List<Value> values() {
+        private Stream<Reading> readings() {
             return lines.stream()
                     .filter(Value.class::isInstance)
                     .map(Value.class::cast)
-                    .toList();
+                    .map(Value::reading);
         }
     }
 
@@ -84,7 +77,11 @@ record Course(List<Stretch> stretches) {
     /** What a person must know about the rows that follow; said once while the hookup stands. */
     record Note(String text) implements Line {}
 
-    record Value(Reading reading) implements Line {}
+    /** The quantity of a run of rows, said once above them. */
+    record Heading(Obligation of) implements Line {}
+
+    /** @param headed whether a heading above says the quantity */
+    record Value(Reading reading, boolean headed) implements Line {}
 
     static Course of(Plan plan) {
         Map<String, Reading> readings =
@@ -106,14 +103,19 @@ record Course(List<Stretch> stretches) {
                     builder.line(
                             step, new Null(step, lastNull.filter(step::equals).isPresent()));
                 case START, SHUT_DOWN, WAIT, MAKE_SAFE -> builder.line(step, new Act(step));
-                // The bar over the rows says the state; the row says clip, tie and touch; ticks cover look and restore.
-                case SWITCH, CLIP, TIE, TOUCH, LOOK, RESTORE -> {}
+                // The ticks at the head cover the looks before the first hookup.
+                case LOOK -> step.hookup().ifPresent(hookup -> builder.line(step, new Act(step)));
+                // The bar over the rows says the state, the row says clip, tie and touch, the end block restores.
+                case SWITCH, CLIP, TIE, TOUCH, RESTORE -> {}
             }
         }
         return new Course(builder.finish());
     }
 
     private static final class Builder {
+        /** Rows of one quantity from which a heading saves more room than it takes. */
+        private static final int RUN = 4;
+
         private final List<String> hookups;
         private final List<Stretch> done = new ArrayList<>();
         private Optional<String> hookup = Optional.empty();
@@ -144,39 +146,40 @@ record Course(List<Stretch> stretches) {
         }
 
         void value(Step step, Reading reading) {
-            Group group = current(step, Optional.of(reading.obligation().mode()));
-            reading.obligation()
-                    .note()
+            Obligation what = reading.obligation();
+            boolean check = what.phase() == Obligation.Phase.CHECK;
+            Group group = current(step, Optional.of(what.mode()), check);
+            what.note().stream()
+                    .flatMap(note -> Stream.of(note.split("; ")))
                     .filter(notes::add)
+                    .reduce((one, other) -> one + "; " + other)
                     .ifPresent(note -> group.lines().add(new Note(note)));
-            if (isWithMains(reading) && group.values().stream().noneMatch(each -> isWithMains(each.reading()))) {
+            boolean firstWithMains = what.phase() == Obligation.Phase.MAINS_ON_PART
+                    && group.readings().noneMatch(each -> each.obligation().phase() == what.phase());
+            if (firstWithMains) {
                 group.lines().add(new Background());
             }
-            group.lines().add(new Value(reading));
-        }
-
-        private static boolean isWithMains(Reading reading) {
-            return reading.obligation().phase() == Obligation.Phase.MAINS_ON_PART;
+            group.lines().add(new Value(reading, false));
         }
 
         void line(Step step, Line line) {
-            current(step, Optional.empty()).lines().add(line);
+            current(step, Optional.empty(), false).lines().add(line);
         }
 
         /** The group that a line belongs to; acts before the first reading of a state take on that reading's mode. */
-        private Group current(Step step, Optional<String> mode) {
+        private Group current(Step step, Optional<String> mode, boolean checks) {
             if (step.hookup().isPresent() && !step.hookup().equals(hookup)) {
                 if (!groups.isEmpty()) {
                     close();
                 }
                 hookup = step.hookup();
             }
-            if (groups.isEmpty() || last().state() != step.state()) {
-                groups.add(new Group(step.state(), mode, new ArrayList<>()));
+            if (groups.isEmpty() || last().state() != step.state() || last().checks() != checks) {
+                groups.add(new Group(step.state(), mode, checks, new ArrayList<>()));
             } else if (mode.isPresent() && last().mode().isEmpty()) {
-                groups.set(groups.size() - 1, new Group(step.state(), mode, last().lines()));
+                groups.set(groups.size() - 1, new Group(step.state(), mode, checks, last().lines()));
             } else if (mode.isPresent() && !last().mode().equals(mode)) {
-                groups.add(new Group(step.state(), mode, new ArrayList<>()));
+                groups.add(new Group(step.state(), mode, checks, new ArrayList<>()));
             }
             return last();
         }
@@ -186,11 +189,46 @@ record Course(List<Stretch> stretches) {
         }
 
         private void close() {
-            done.add(new Stretch(hookup, List.copyOf(parted), List.copyOf(joined), List.copyOf(groups)));
+            List<Group> headed = groups.stream().map(Builder::headed).toList();
+            done.add(new Stretch(hookup, List.copyOf(parted), List.copyOf(joined), headed));
             parted = new ArrayList<>();
             joined = new ArrayList<>();
             groups = new ArrayList<>();
             notes.clear();
+        }
+
+        /** Puts a heading over every run of rows of one quantity that is long enough to gain by it. */
+        private static Group headed(Group group) {
+            List<Line> lines = new ArrayList<>();
+            int at = 0;
+            while (at < group.lines().size()) {
+                int end = at;
+                while (end < group.lines().size()
+                        && sameQuantity(group.lines().get(at), group.lines().get(end))) {
+                    end++;
+                }
+                boolean gains = end - at >= RUN;
+                if (gains) {
+                    lines.add(new Heading(
+                            ((Value) group.lines().get(at)).reading().obligation()));
+                }
+                for (Line line : group.lines().subList(at, Math.max(end, at + 1))) {
+                    lines.add(line instanceof Value value ? new Value(value.reading(), gains) : line);
+                }
+                at = Math.max(end, at + 1);
+            }
+            return new Group(group.state(), group.mode(), group.checks(), List.copyOf(lines));
+        }
+
+        private static boolean sameQuantity(Line one, Line other) {
+            if (!(one instanceof Value first) || !(other instanceof Value second)) {
+                return false;
+            }
+            Obligation a = first.reading().obligation();
+            Obligation b = second.reading().obligation();
+            return a.quantity() == b.quantity()
+                    && a.method().equals(b.method())
+                    && a.component().equals(b.component());
         }
 
         List<Stretch> finish() {

@@ -47,6 +47,11 @@ final class Names {
         return ordered;
     }
 
+    /** Whether the name is one of the device's connections. */
+    boolean isConnection(String name) {
+        return connections.containsKey(name);
+    }
+
     boolean runsOnMains() {
         return device.runsOnMains();
     }
@@ -119,7 +124,7 @@ final class Names {
                     .map(Connection::name)
                     .toList();
             if (part.namedFunctions() && left.containsAll(wires)) {
-                words.add(part.name() + ": " + function.id() + (wires.size() > 1 ? ", all " + wires.size() : ""));
+                words.add(part.name() + ", " + function.id() + (wires.size() > 1 ? ", all " + wires.size() : ""));
                 wires.forEach(left::remove);
             }
         }

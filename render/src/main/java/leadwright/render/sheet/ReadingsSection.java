@@ -1,12 +1,14 @@
 package leadwright.render.sheet;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import leadwright.catalog.kit.Accuracy;
+import leadwright.catalog.rules.Limit;
 import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.Joint;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Reading;
 import leadwright.planner.plan.Step;
@@ -16,6 +18,9 @@ import leadwright.planner.plan.Step;
  * break repeats it.
  */
 final class ReadingsSection {
+
+    /** As many joints as can be named one by one and still be taken in at a glance. */
+    private static final int FEW = 6;
 
     private final Sheet sheet;
     private final Xhtml page;
@@ -40,22 +45,19 @@ final class ReadingsSection {
 
     private void wiring(Hookup hookup, Course.Stretch stretch) {
         boolean again = !listed.add(hookup.id());
-        boolean first = listed.size() == 1 && !again;
-        if (!first) {
+        if (again || listed.size() > 1) {
             page.in("div", "change", () -> {
                 page.in(
                         "p",
                         "changing",
                         () -> page.tick()
-                                .bold(sheet.say(
-                                        "Outlet off. Change the wiring to hookup " + hookup.id() + drawing(hookup))));
+                                .bold("OUTLET OFF. Change the wiring to hookup " + hookup.id() + drawing(hookup)
+                                        + "."));
                 change("Take off", stretch.parted());
                 change("Put on", stretch.joined());
             });
         }
-        if (!again) {
-            WiringSection.write(sheet, hookup, drawing(hookup));
-        }
+        WiringSection.write(sheet, hookup, drawing(hookup), stretch.joined());
     }
 
     private String drawing(Hookup hookup) {
@@ -63,31 +65,39 @@ final class ReadingsSection {
         return at < 0 ? "" : ", drawing " + (at + 1);
     }
 
-    private void change(String words, List<Step> joints) {
-        if (joints.isEmpty()) {
+    /** Few joints are named one by one; many by their wires, with the numbers that the drawing gives them. */
+    private void change(String words, List<Step> steps) {
+        if (steps.isEmpty()) {
             return;
         }
-        List<String> ends = new ArrayList<>();
-        for (Step step : joints) {
-            step.joint().ifPresent(joint -> ends.add(end(joint.from()) + "–" + end(joint.to())));
+        List<Joint> joints =
+                steps.stream().flatMap(step -> step.joint().stream()).toList();
+        String what;
+        if (joints.size() <= FEW) {
+            what = joints.stream()
+                    .map(joint -> end(joint.from()) + "–" + end(joint.to()))
+                    .collect(Collectors.joining(", "));
+        } else {
+            List<String> wires = joints.stream()
+                    .map(Joint::from)
+                    .filter(sheet.names()::isConnection)
+                    .toList();
+            what = sheet.names().subject(wires) + ", with what is between";
         }
-        page.in(
-                "p",
-                "",
-                () -> page.tick()
-                        .text(words + " " + joints.size() + (ends.isEmpty() ? "" : ": " + String.join(", ", ends))
-                                + "."));
+        int first = steps.get(0).number();
+        int last = steps.get(steps.size() - 1).number();
+        String numbers = first == last ? "no. " + first : "nos. " + first + "–" + last;
+        page.in("p", "", () -> page.ticked(words + " " + steps.size() + " (" + numbers + "): " + what + "."));
     }
 
     private String end(String joined) {
-        String name = joined.replace("#branch-", " branch ")
+        if (sheet.names().isConnection(joined)) {
+            return sheet.names().subject(List.of(joined));
+        }
+        return joined.replace("#branch-", " branch ")
                 .replace("#", " ")
                 .replace('/', ' ')
                 .replace("jack-", "jack ");
-        return sheet.plan().device().connections().stream()
-                        .anyMatch(each -> each.name().equals(joined))
-                ? sheet.names().subject(List.of(joined))
-                : name;
     }
 
     private void group(Course.Group group, Optional<Hookup> hookup) {
@@ -123,7 +133,7 @@ final class ReadingsSection {
     }
 
     private String state(Course.Group group) {
-        if (group.isOnlyChecks()) {
+        if (group.checks()) {
             return "CHECKS" + (plugged ? "" : ", not plugged in");
         }
         String words = sheet.words().state(group.state(), group.mode());
@@ -145,40 +155,51 @@ final class ReadingsSection {
 
     private void line(Course.Line line, Optional<Hookup> hookup) {
         if (line instanceof Course.Value value) {
-            value(value.reading(), hookup);
+            value(value.reading(), value.headed(), hookup);
         } else if (line instanceof Course.Act act) {
-            page.in("tr", "", () -> {
-                page.leaf("td", "no act", "");
-                page.with("td", "act", new String[] {"colspan", "6"}, () -> act(act.step()));
-            });
+            across("act", () -> act(act.step()));
         } else if (line instanceof Course.Note note) {
-            page.in("tr", "", () -> {
-                page.leaf("td", "no act", "");
-                page.with("td", "act manner", new String[] {"colspan", "6"}, () -> page.text(note.text()));
-            });
+            across("act manner", () -> page.text(Amounts.inProse(note.text())));
+        } else if (line instanceof Course.Heading heading) {
+            across("act", () -> page.bold(sheet.words().quantity(heading.of())));
         } else if (line instanceof Course.Null nulled) {
             nullRow(nulled);
         } else {
-            background();
+            free("source off; hands off, say it", "µA", "Background");
         }
     }
 
-    private void value(Reading reading, Optional<Hookup> hookup) {
+    /** A line over the whole width of the table. */
+    private void across(String styleClass, Xhtml.Inside inside) {
+        page.in("tr", "", () -> {
+            page.leaf("td", "no act", "");
+            page.with("td", styleClass, new String[] {"colspan", "6"}, inside);
+        });
+    }
+
+    private void value(Reading reading, boolean headed, Optional<Hookup> hookup) {
         Obligation what = reading.obligation();
+        String source = RowWords.source(what);
         page.in("tr", "", () -> {
             page.leaf("td", "no", reading.id());
             page.in("td", "what", () -> {
-                page.bold(sheet.words().what(what, hookup)).empty("br");
-                page.span("manner", sheet.words().manner(what));
+                page.bold(sheet.words().what(what, hookup));
+                if (headed) {
+                    page.span("manner", source.isEmpty() ? "" : " " + source);
+                } else {
+                    page.empty("br");
+                    page.span("manner", sheet.words().quantity(what) + (source.isEmpty() ? "" : ", " + source));
+                }
             });
-            page.in(
-                    "td",
-                    "limit",
-                    () -> what.limit()
-                            .ifPresentOrElse(
-                                    limit -> page.bold(Amounts.bound(limit))
-                                            .span("mark", " " + limit.mark().name()),
-                                    () -> page.text("none")));
+            page.in("td", "limit", () -> {
+                if (what.limit().isPresent()) {
+                    Limit limit = what.limit().get();
+                    page.bold(Amounts.bound(limit))
+                            .span("mark", " " + limit.mark().name());
+                } else {
+                    page.text("none");
+                }
+            });
             page.leaf("td", "value write", Amounts.unit(what));
             if (Amounts.correctable(what)) {
                 page.leaf("td", "value write", Amounts.unit(what));
@@ -210,10 +231,6 @@ final class ReadingsSection {
                 .orElse("");
         String words = nulled.last() ? "moved" + floor + ": repeat" : "tips together; read twice";
         free(words, "mΩ", nulled.last() ? "Null value, end" : "Null value");
-    }
-
-    private void background() {
-        free("source off, hands off: say it; never subtracted", "µA", "Background");
     }
 
     /** A row to write in without a limit. */

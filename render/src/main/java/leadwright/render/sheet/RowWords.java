@@ -74,13 +74,17 @@ final class RowWords {
         };
     }
 
-    /** The quantity with its qualifiers: the second line of a row. */
-    String manner(Obligation reading) {
+    /** The quantity with method and component. */
+    String quantity(Obligation reading) {
         StringBuilder line = new StringBuilder(terms.say(named(reading.quantity())));
         reading.method().map(Method::word).ifPresent(method -> line.append(", ").append(method));
         reading.component().ifPresent(component -> line.append(component == Component.AC ? ", a.c." : ", d.c."));
-        reading.sourcePolarity().ifPresent(source -> line.append(", source ").append(source.word()));
         return line.toString();
+    }
+
+    /** Polarity of the source that puts mains on the part; empty for other readings. */
+    static String source(Obligation reading) {
+        return reading.sourcePolarity().map(source -> "source " + source.word()).orElse("");
     }
 
     /** Which jacks the reading selects: {@code jacks 1+2 against 3, 4 to earth}. */

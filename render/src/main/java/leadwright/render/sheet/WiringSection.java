@@ -16,6 +16,8 @@ import leadwright.planner.plan.Bundle;
 import leadwright.planner.plan.Chain;
 import leadwright.planner.plan.EarthPath;
 import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.Joint;
+import leadwright.planner.plan.Step;
 
 /** The countable list of one hookup: jack, what is in between, wire, a tick per end, and the total. */
 final class WiringSection {
@@ -25,7 +27,8 @@ final class WiringSection {
     /** Chains of one bundle, part and run of items: one row. */
     private record Run(String bundle, String part, List<String> through) {}
 
-    static void write(Sheet sheet, Hookup hookup, String drawing) {
+    static void write(Sheet sheet, Hookup hookup, String drawing, List<Step> joined) {
+        Numbers numbers = Numbers.of(joined);
         Xhtml page = sheet.page();
         int wires = hookup.chains().size();
         page.in("table", "wires", () -> {
@@ -36,16 +39,16 @@ final class WiringSection {
                         page.with("th", "", new String[] {"colspan", "2"}, () -> {
                             page.text("Hookup " + hookup.id() + drawing);
                         });
-                        page.leaf("th", "", "Tick both ends." + empty(sheet, hookup));
-                        page.in("th", "count", () -> {
+                        page.with("th", "", new String[] {"colspan", "2"}, () -> {
+                            page.text("Tick both ends." + empty(sheet, hookup) + " ");
                             if (wires > 0) {
                                 page.ticked(wires + " of " + wires);
                             }
                         });
                     }));
             page.in("tbody", "", () -> {
-                runs(sheet, hookup).forEach((run, chains) -> row(sheet, hookup, run, chains));
-                hookup.earth().forEach(path -> earth(sheet, path));
+                runs(sheet, hookup).forEach((run, chains) -> row(sheet, hookup, run, chains, numbers));
+                hookup.earth().forEach(path -> earth(sheet, path, numbers));
                 open(sheet, hookup);
             });
         });
@@ -91,26 +94,89 @@ final class WiringSection {
                 .isPresent();
     }
 
-    private static void row(Sheet sheet, Hookup hookup, Run run, List<Chain> chains) {
+    private static void row(Sheet sheet, Hookup hookup, Run run, List<Chain> chains, Numbers numbers) {
         Xhtml page = sheet.page();
         page.in("tr", "", () -> {
             page.leaf("td", "jack", "jack\u00a0" + jacks(hookup, run, chains));
-            page.leaf("td", "through", run.through().isEmpty() ? "direct" : String.join(" → ", run.through()));
+            page.in("td", "through", () -> {
+                through(sheet, chains.get(0), numbers);
+            });
             page.in("td", "", () -> {
                 page.text(run.part() + ": ");
                 for (Chain chain : chains) {
-                    page.in(
-                            "span",
-                            "wire",
-                            () -> page.bold(sheet.names().wire(chain.connection()))
-                                    .text("\u00a0")
-                                    .in("span", "tick", () -> page.text(""))
-                                    .in("span", "tick", () -> page.text("")));
+                    page.in("span", "wire", () -> {
+                        page.bold(sheet.names().wire(chain.connection()));
+                        List<String> ends = ends(sheet.plan(), chain);
+                        tick(page, numbers.of(ends.get(0), ends.get(1)));
+                        tick(page, numbers.of(ends.get(ends.size() - 2), ends.get(ends.size() - 1)));
+                    });
                     page.text(" ");
                 }
             });
             page.leaf("td", "count", String.valueOf(chains.size()));
         });
+    }
+
+    /** Items from the tester to the device: a fan-out by its instance with a tick for its trunk, all else by kind. */
+    private static void through(Sheet sheet, Chain chain, Numbers numbers) {
+        Xhtml page = sheet.page();
+        String towardsTester = "jack-" + chain.jack();
+        for (int i = chain.items().size() - 1; i >= 0; i--) {
+            String item = chain.items().get(i);
+            boolean fanOut = isFanOut(sheet.plan(), item);
+            page.text(fanOut ? item.replace('/', ' ') : kind(item));
+            if (fanOut) {
+                tick(page, numbers.of(item, towardsTester));
+            }
+            page.text(i > 0 ? " → " : "");
+            towardsTester = item;
+        }
+        if (chain.items().isEmpty()) {
+            page.text("direct");
+        }
+    }
+
+    /** A square to tick, led by the number that the drawing gives to the joint. */
+    private static void tick(Xhtml page, String number) {
+        page.span("num", "\u00a0" + number).in("span", "tick", () -> page.text(""));
+    }
+
+    /** What one wire meets from the device as far as the first item that it shares with others, or the jack. */
+    private static List<String> ends(Plan plan, Chain chain) {
+        List<String> ends = new ArrayList<>(List.of(chain.connection()));
+        for (String item : chain.items()) {
+            ends.add(item);
+            if (isFanOut(plan, item)) {
+                return ends;
+            }
+        }
+        ends.add("jack-" + chain.jack());
+        return ends;
+    }
+
+    /** Step numbers of the joints made while this hookup is built, as the drawing shows them. */
+    private record Numbers(Map<Joint, Integer> steps) {
+
+        static Numbers of(List<Step> joined) {
+            Map<Joint, Integer> steps = new LinkedHashMap<>();
+            for (Step step : joined) {
+                step.joint()
+                        .ifPresent(
+                                joint -> steps.put(new Joint(plain(joint.from()), plain(joint.to())), step.number()));
+            }
+            return new Numbers(steps);
+        }
+
+        /** The number, or nothing for a joint that stays from before. */
+        String of(String from, String to) {
+            Integer number = steps.get(new Joint(from, to));
+            return number == null ? "" : String.valueOf(number);
+        }
+
+        private static String plain(String end) {
+            int hash = end.indexOf('#');
+            return hash < 0 ? end : end.substring(0, hash);
+        }
     }
 
     private static String jacks(Hookup hookup, Run run, List<Chain> chains) {
@@ -131,26 +197,20 @@ final class WiringSection {
         return all + " (link " + String.join(", ", links).replace('/', ' ') + ")";
     }
 
-    private static void earth(Sheet sheet, EarthPath path) {
+    private static void earth(Sheet sheet, EarthPath path, Numbers numbers) {
         Xhtml page = sheet.page();
+        List<String> items = path.items();
         page.in("tr", "", () -> {
             page.leaf("td", "jack", path.socket().equals("earth-jack") ? sheet.say("earth") : "2nd");
-            page.leaf(
-                    "td",
-                    "through",
-                    path.items().stream().map(WiringSection::kind).collect(Collectors.joining(" → ")));
-            page.in(
-                    "td",
-                    "",
-                    () -> page.text(sheet.say(
-                                    path.pole().equals("part") ? "Earth lead, first to: " : "Reference lead to: "))
-                            .in(
-                                    "span",
-                                    "wire",
-                                    () -> page.bold(sheet.names().place(path.point()))
-                                            .text("\u00a0")
-                                            .in("span", "tick", () -> page.text(""))
-                                            .in("span", "tick", () -> page.text(""))));
+            page.leaf("td", "through", items.stream().map(WiringSection::kind).collect(Collectors.joining(" → ")));
+            page.in("td", "", () -> {
+                page.text(sheet.say(path.pole().equals("part") ? "Earth lead, first to: " : "Reference lead to: "));
+                page.in("span", "wire", () -> {
+                    page.bold(sheet.names().place(path.point()));
+                    tick(page, "");
+                    tick(page, items.isEmpty() ? "" : numbers.of(items.get(0), path.socket()));
+                });
+            });
             page.leaf("td", "count", "");
         });
     }

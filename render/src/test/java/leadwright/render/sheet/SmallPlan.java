@@ -1,6 +1,7 @@
 package leadwright.render.sheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -53,6 +54,7 @@ import leadwright.planner.plan.Chain;
 import leadwright.planner.plan.Demand;
 import leadwright.planner.plan.EarthPath;
 import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.Joint;
 import leadwright.planner.plan.MainsState;
 import leadwright.planner.plan.NotApplicable;
 import leadwright.planner.plan.Obligation;
@@ -133,7 +135,7 @@ public final class SmallPlan {
         for (String pair : List.of("line-to-earth", "neutral-to-earth", "line-to-neutral")) {
             steps.read(MainsState.OFF, check(QuantityKind.SUPPLY_VOLTAGE, pair), Optional.empty());
         }
-        steps.joints(device);
+        steps.joints(hookup(device));
         steps.nulled();
         steps.clip("pole-clamp");
         steps.read(MainsState.OFF, earth("pole-clamp"), Optional.of("H1"));
@@ -207,14 +209,37 @@ public final class SmallPlan {
             add(Step.Act.LOOK, "Look over", MainsState.OFF, Optional.empty(), Step.Account.PREPARE);
         }
 
-        void joints(Device device) {
-            device.patientConnections()
-                    .forEach(each -> add(
-                            Step.Act.JOIN,
-                            "Join " + each.name(),
-                            MainsState.OFF,
-                            Optional.empty(),
-                            Step.Account.REPLUG));
+        void joints(Hookup hookup) {
+            Set<Joint> joints = new LinkedHashSet<>();
+            for (Chain chain : hookup.chains()) {
+                List<String> ends = new ArrayList<>(List.of(chain.connection()));
+                ends.addAll(chain.items());
+                ends.add("jack-" + chain.jack());
+                for (int i = ends.size() - 1; i > 0; i--) {
+                    joints.add(new Joint(ends.get(i - 1), ends.get(i)));
+                }
+            }
+            joints.add(new Joint("lead-earth/1", "earth-jack"));
+            joints.add(new Joint("jaw/1", "lead-earth/1"));
+            joints.forEach(joint -> {
+                add(Step.Act.JOIN, "Join " + joint.from(), MainsState.OFF, Optional.empty(), Step.Account.REPLUG);
+                Step last = steps.remove(steps.size() - 1);
+                steps.add(new Step(
+                        last.number(),
+                        last.does(),
+                        last.text(),
+                        last.reading(),
+                        last.state(),
+                        Optional.of("H1"),
+                        Optional.of(joint),
+                        last.place(),
+                        last.seconds(),
+                        last.account(),
+                        last.writing(),
+                        last.caution(),
+                        last.onFail(),
+                        last.because()));
+            });
         }
 
         void nulled() {

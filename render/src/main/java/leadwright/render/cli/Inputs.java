@@ -1,0 +1,117 @@
+package leadwright.render.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import leadwright.catalog.device.Device;
+import leadwright.catalog.house.House;
+import leadwright.catalog.kit.Kit;
+import leadwright.catalog.read.DeviceReader;
+import leadwright.catalog.read.HouseReader;
+import leadwright.catalog.read.KitReader;
+import leadwright.catalog.rules.RuleSet;
+import leadwright.catalog.table.RuleSets;
+import leadwright.catalog.table.ShippedFiles;
+import leadwright.catalog.text.Outcome;
+import leadwright.catalog.text.Problem;
+
+/**
+ * The files of one run. Problems of all of them are reported together.
+ *
+ * @param assumed values that the files leave out and the program filled in, a line each
+ */
+record Inputs(Device device, Kit kit, House house, RuleSet rules, List<String> assumed) {
+
+    /** Name of the kit that is taken where none is given, as messages show it. */
+    static final String DEFAULT_KIT = "the default kit";
+
+    /**
+     * @param kit empty for the default kit
+     * @param house empty for the defaults of house rules
+     * @param rules empty for the rule set that the house names
+     * @throws BadInput with every problem of every file
+     */
+    static Inputs read(Path device, Optional<Path> kit, Optional<Path> house, Optional<String> rules) {
+        Collected collected = new Collected();
+        Optional<Device> readDevice = collected.file(device, DeviceReader::read);
+        Optional<Kit> readKit = kit.isPresent()
+                ? collected.file(kit.get(), KitReader::read)
+                : collected.outcome(KitReader.read(DEFAULT_KIT, ShippedFiles.defaultKit()), false);
+        Optional<House> readHouse =
+                house.isPresent() ? collected.file(house.get(), HouseReader::read) : Optional.of(House.defaults());
+        Optional<RuleSet> ruleSet = readHouse.flatMap(each -> collected.rules(rules.orElse(each.rules())));
+        collected.stop();
+        return new Inputs(
+                readDevice.orElseThrow(),
+                readKit.orElseThrow(),
+                readHouse.orElseThrow(),
+                ruleSet.orElseThrow(),
+                collected.assumed);
+    }
+
+    /**
+     * The content of a file.
+     *
+     * @throws BadInput when it cannot be read
+     */
+    static byte[] bytes(Path file) {
+        try {
+            return Files.readAllBytes(file);
+        } catch (NoSuchFileException e) {
+            throw new BadInput(file + ": there is no such file");
+        } catch (IOException e) {
+            String reason = Files.isDirectory(file) ? "it is a folder" : String.valueOf(e.getMessage());
+            throw new BadInput(file + ": cannot be read: " + reason);
+        }
+    }
+
+    /** @throws BadInput with the ids that there are */
+    static RuleSet rules(String id) {
+        return RuleSets.builtIn()
+                .find(id)
+                .orElseThrow(() -> new BadInput("there is no rule set '" + id + "'; there are: "
+                        + String.join(", ", RuleSets.builtIn().ids())));
+    }
+
+    private static final class Collected {
+        private final List<String> problems = new ArrayList<>();
+        private final List<String> assumed = new ArrayList<>();
+
+        <T> Optional<T> file(Path file, BiFunction<String, byte[], Outcome<T>> reader) {
+            try {
+                return outcome(reader.apply(file.toString(), bytes(file)), true);
+            } catch (BadInput e) {
+                problems.addAll(e.lines());
+                return Optional.empty();
+            }
+        }
+
+        <T> Optional<T> outcome(Outcome<T> outcome, boolean stateAssumed) {
+            outcome.problems().stream().map(Problem::text).forEach(problems::add);
+            if (stateAssumed && outcome instanceof Outcome.Read<T> read) {
+                assumed.addAll(read.assumed());
+            }
+            return outcome.found();
+        }
+
+        Optional<RuleSet> rules(String id) {
+            try {
+                return Optional.of(Inputs.rules(id));
+            } catch (BadInput e) {
+                problems.addAll(e.lines());
+                return Optional.empty();
+            }
+        }
+
+        void stop() {
+            if (!problems.isEmpty()) {
+                throw new BadInput(problems);
+            }
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package leadwright.render.cli;
+
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.function.Function;
+import leadwright.planner.Outcome;
+import leadwright.planner.Planner;
+import leadwright.planner.Request;
+import picocli.CommandLine;
+import picocli.CommandLine.IFactory;
+
+/** Where the program starts. */
+public final class Main {
+
+    private Main() {}
+
+    /** Runs a command line and leaves with its exit code. */
+    public static void main(String[] arguments) {
+        System.setProperty("java.awt.headless", "true");
+        PrintWriter out = writer(System.out);
+        PrintWriter err = writer(System.err);
+        int code = run(arguments, out, err);
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
+
+    /**
+     * Runs a command line.
+     *
+     * @return the exit code, see {@code leadwright --help}
+     */
+    public static int run(String[] arguments, PrintWriter out, PrintWriter err) {
+        return run(arguments, out, err, Planner::plan);
+    }
+
+    /** With a planner of the caller's: tests see with it what the program does with each outcome. */
+    static int run(String[] arguments, PrintWriter out, PrintWriter err, Function<Request, Outcome> planner) {
+        CommandLine line = new CommandLine(new Leadwright(), factory(planner));
+        line.setOut(out);
+        line.setErr(err);
+        line.setUsageHelpWidth(100);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        // A file may be called anything, also something that begins with @.
+        line.setExpandAtFiles(false);
+        line.setExecutionExceptionHandler((thrown, command, parsed) -> explain(thrown, err));
+        int code;
+        try {
+            code = line.execute(arguments.length == 0 ? new String[] {"--help"} : arguments);
+        } catch (Error e) {
+            // Out of memory or a damaged program: a script must not take it for a kit that falls short.
+            code = explain(e, err);
+        }
+        out.flush();
+        err.flush();
+        return code;
+    }
+
+    private static int explain(Throwable thrown, PrintWriter err) {
+        if (thrown instanceof BadInput bad) {
+            List<String> lines = bad.lines();
+            lines.forEach(each -> err.println(Terminal.plain(each)));
+            err.println((lines.size() == 1 ? "1 problem" : lines.size() + " problems") + "; nothing was written.");
+            return ExitCode.BAD_INPUT;
+        }
+        err.println("A fault of the program, not of your files; nothing was written. Please report this:");
+        thrown.printStackTrace(err);
+        return ExitCode.FAULT;
+    }
+
+    private static IFactory factory(Function<Request, Outcome> planner) {
+        IFactory usual = CommandLine.defaultFactory();
+        return new IFactory() {
+            @Override
+            public <K> K create(Class<K> type) throws Exception {
+                return type == PlanCommand.class ? type.cast(new PlanCommand(planner)) : usual.create(type);
+            }
+        };
+    }
+
+    /** UTF-8 and line feeds everywhere, so that the same run gives the same bytes. */
+    private static PrintWriter writer(OutputStream stream) {
+        return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), false) {
+            @Override
+            public void println() {
+                write('\n');
+            }
+        };
+    }
+}

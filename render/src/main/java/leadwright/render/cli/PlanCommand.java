@@ -1,0 +1,171 @@
+package leadwright.render.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import leadwright.planner.Outcome;
+import leadwright.planner.Plan;
+import leadwright.planner.Request;
+import leadwright.planner.plan.Occasion;
+import leadwright.render.export.PlanJson;
+import leadwright.render.export.SafeWriter;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
+
+/** From a device file to all documents. */
+@Command(
+        name = "plan",
+        header = "Plan the test of a device and write the papers for the bench",
+        description = {
+            "Works out which readings are due, the fewest hookups that take them all, and the order of least bench time;"
+                    + " draws and prints them. With the device file alone: the default bench kit and rule set.",
+            "",
+            "Examples:",
+            "  leadwright plan samples/brindlewick-ward-monitor.yaml",
+            "  leadwright plan monitor.yaml --kit bench.yaml --house house.yaml --out monitor --formats html,pdf"
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {ExitCode.HELP_0, ExitCode.HELP_1, ExitCode.HELP_2, ExitCode.HELP_3, ExitCode.HELP_4},
+        sortOptions = false,
+        synopsisHeading = "%nUsage: ",
+        abbreviateSynopsis = true,
+        descriptionHeading = "%n",
+        parameterListHeading = "%n",
+        optionListHeading = "")
+final class PlanCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "DEVICE", description = "the device file (device/1)")
+    private Path device;
+
+    @Option(names = "--kit", paramLabel = "FILE", description = "the bench kit (kit/1); else the default kit")
+    private Optional<Path> kit = Optional.empty();
+
+    @Option(
+            names = "--rules",
+            paramLabel = "ID",
+            description = "the rule set, see 'leadwright rules'; else the house's, else iec-62353-2014")
+    private Optional<String> rules = Optional.empty();
+
+    @Option(names = "--house", paramLabel = "FILE", description = "the department's choices (house/1)")
+    private Optional<Path> house = Optional.empty();
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "folder for the documents; files of the same names in it are replaced. Else a new folder"
+                    + " named after the device file")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(
+            names = "--formats",
+            paramLabel = "FORMAT",
+            split = ",",
+            description = "what to write: svg, png, html, pdf, json, csv; else all")
+    private Set<DocumentFormat> formats = EnumSet.allOf(DocumentFormat.class);
+
+    @Option(
+            names = "--occasion",
+            paramLabel = "WORD",
+            converter = OccasionWord.class,
+            description = "acceptance, after-repair, recurrent, after-loan or incident; else recurrent")
+    private Occasion occasion = Occasion.RECURRENT;
+
+    @Option(
+            names = "--on",
+            paramLabel = "DATE",
+            description =
+                    "the day of the test, as 2027-01-10: a tester past its calibration is then refused. Without it"
+                            + " no calendar is looked at")
+    private Optional<LocalDate> on = Optional.empty();
+
+    @Option(names = "--json", description = "print the plan (plan/1) and write nothing")
+    private boolean json;
+
+    @Mixin
+    private HelpOption help;
+
+    @Spec
+    private CommandSpec spec;
+
+    private final Function<Request, Outcome> planner;
+
+    PlanCommand(Function<Request, Outcome> planner) {
+        this.planner = planner;
+    }
+
+    @Override
+    public Integer call() {
+        PrintWriter talk = spec.commandLine().getErr();
+        Inputs inputs = Inputs.read(device, kit, house, rules);
+        Request request = new Request(inputs.device(), inputs.kit(), inputs.rules(), inputs.house(), occasion, on);
+        try (Progress progress = new Progress(talk)) {
+            progress.stage("planning");
+            Outcome outcome = planner.apply(request);
+            if (outcome instanceof Outcome.Planned planned) {
+                return planned(planned.plan(), inputs, progress);
+            }
+            if (outcome instanceof Outcome.Refused refused) {
+                talk.println(Terminal.plain("Nothing is planned: " + refused.reason()));
+                talk.println("Nothing was written.");
+                return ExitCode.FALLS_SHORT;
+            }
+            Outcome.Rejected rejected = (Outcome.Rejected) outcome;
+            talk.println("The program's own audit refused its plan; nothing was written. Please report this:");
+            rejected.breaches().forEach(breach -> talk.println(Terminal.plain("  " + breach)));
+            return ExitCode.FAULT;
+        }
+    }
+
+    private int planned(Plan plan, Inputs inputs, Progress progress) {
+        int code = plan.partial() ? ExitCode.FALLS_SHORT : ExitCode.DONE;
+        PrintWriter results = spec.commandLine().getOut();
+        PrintWriter talk = spec.commandLine().getErr();
+        if (json) {
+            results.print(PlanJson.of(plan));
+            print(talk, PlanReport.headline(plan));
+            print(talk, PlanReport.toKnow(plan, inputs.assumed()));
+            return code;
+        }
+        SortedMap<String, byte[]> files = Documents.of(plan, inputs.assumed(), formats, progress);
+        Path folder = OutFolder.choose(out, device, files);
+        try {
+            SafeWriter.write(folder, files);
+        } catch (SafeWriter.CannotWriteException e) {
+            talk.println(Terminal.plain(String.valueOf(e.getMessage())));
+            return ExitCode.CANNOT_WRITE;
+        }
+        print(results, PlanReport.headline(plan));
+        print(results, PlanReport.toKnow(plan, inputs.assumed()));
+        results.println(Terminal.plain("Written to " + folder + ": " + String.join(", ", files.keySet())));
+        return code;
+    }
+
+    private static void print(PrintWriter writer, List<String> lines) {
+        lines.forEach(line -> writer.println(Terminal.plain(line)));
+    }
+
+    /** Reads an occasion by its word. */
+    static final class OccasionWord implements ITypeConverter<Occasion> {
+        @Override
+        public Occasion convert(String word) {
+            return Occasion.of(word)
+                    .orElseThrow(
+                            () -> new TypeConversionException(
+                                    "'" + word
+                                            + "' is no occasion; there are: acceptance, after-repair, recurrent, after-loan, incident"));
+        }
+    }
+}

@@ -1,0 +1,192 @@
+package leadwright.render.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import leadwright.planner.Outcome;
+import leadwright.planner.Plan;
+import leadwright.planner.Request;
+import leadwright.planner.audit.Breach;
+import leadwright.planner.audit.Invariant;
+import leadwright.planner.plan.Occasion;
+import leadwright.render.export.PlanCsv;
+import leadwright.render.export.PlanJson;
+import leadwright.render.sheet.SmallPlan;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the program does with each outcome of planning; the plans are made by hand. */
+class PlanCommandTest {
+
+    private static final String DEVICE = "../samples/brindlewick-ward-monitor.yaml";
+    private static final String LIGHT = "html,json,csv";
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void aPlanIsWrittenAndSaidInAFewLines() throws IOException {
+        Plan plan = new SmallPlan().plan();
+        Run run = Run.of(gives(plan), "plan", DEVICE, "--out", out(), "--formats", LIGHT);
+        assertThat(run.code()).isEqualTo(ExitCode.DONE);
+        assertThat(run.err()).isEmpty();
+        assertThat(files()).containsExactly("bench-sheet.html", "plan.json", "readings.csv");
+        assertThat(folder.resolve("out/plan.json")).hasContent(PlanJson.of(plan));
+        assertThat(folder.resolve("out/readings.csv")).hasContent(PlanCsv.of(plan));
+        assertThat(run.out())
+                .contains("1 hookup (proven fewest), 12 readings, about 9 minutes (proven least), 1 start-up")
+                .contains("4 limits not yet confirmed")
+                .contains("Not done, reasons on the sheet: insulation-resistance, functional-earth-leakage.")
+                .contains("Written to " + out());
+    }
+
+    @Test
+    void aPartialPlanIsWrittenNamesItemAndConnectionAndFails() throws IOException {
+        Run run = Run.of(gives(new SmallPlan().partial().plan()), "plan", DEVICE, "--out", out(), "--formats", LIGHT);
+        assertThat(run.code()).isEqualTo(ExitCode.FALLS_SHORT);
+        assertThat(run.out()).contains("PARTIAL").contains("fluid-electrode (spo2.sensor): no item of the kit");
+        assertThat(files()).isNotEmpty();
+    }
+
+    @Test
+    void jsonIsAllThatStandardOutputGetsAndNothingIsWritten() throws IOException {
+        Plan plan = new SmallPlan().plan();
+        Run run = Run.of(gives(plan), "plan", DEVICE, "--json", "--out", out());
+        assertThat(run.code()).isEqualTo(ExitCode.DONE);
+        assertThat(run.out()).isEqualTo(PlanJson.of(plan));
+        assertThat(run.err()).contains("4 limits not yet confirmed");
+        assertThat(files()).isEmpty();
+    }
+
+    @Test
+    void aRefusalSaysWhyAndWritesNothing() throws IOException {
+        Run run = Run.of(request -> new Outcome.Refused("the tester is past due"), "plan", DEVICE, "--out", out());
+        assertThat(run.code()).isEqualTo(ExitCode.FALLS_SHORT);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains("Nothing is planned: the tester is past due");
+        assertThat(files()).isEmpty();
+    }
+
+    @Test
+    void aPlanThatTheAuditRefusesIsNeverWritten() throws IOException {
+        Breach breach = new Breach(Invariant.values()[0], "H1", "two bundles on one jack");
+        Run run = Run.of(request -> new Outcome.Rejected(List.of(breach)), "plan", DEVICE, "--out", out());
+        assertThat(run.code()).isEqualTo(ExitCode.FAULT);
+        assertThat(run.err()).contains(breach.toString());
+        assertThat(files()).isEmpty();
+    }
+
+    @Test
+    void aFaultOfTheProgramIsSaidToBeOne() throws IOException {
+        Run run = Run.of(
+                request -> {
+                    throw new IllegalStateException("a slip");
+                },
+                "plan",
+                DEVICE,
+                "--out",
+                out());
+        assertThat(run.code()).isEqualTo(ExitCode.FAULT);
+        assertThat(run.err()).contains("A fault of the program").contains("a slip");
+        assertThat(files()).isEmpty();
+    }
+
+    @Test
+    void problemsOfAllFilesAreReportedTogetherAndNothingIsPlanned() throws IOException {
+        Path device = Files.writeString(folder.resolve("d.yaml"), "leadwright: device/1\nname: A\nsuply: B\n");
+        Path kit = Files.writeString(folder.resolve("k.yaml"), "leadwright: kit/1\nname: B\n");
+        Run run = Run.of("plan", device.toString(), "--kit", kit.toString(), "--rules", "iec-1", "--out", out());
+        assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(run.err())
+                .containsPattern("d\\.yaml:3:1: ")
+                .contains("k.yaml:")
+                .contains("there is no rule set 'iec-1'");
+        assertThat(files()).isEmpty();
+    }
+
+    @Test
+    void wrongOptionsSayWhatThereIs() {
+        assertThat(Run.of("plan", DEVICE, "--formats", "docx").code()).isEqualTo(ExitCode.BAD_INPUT);
+        Run occasion = Run.of("plan", DEVICE, "--occasion", "yearly");
+        assertThat(occasion.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(occasion.err()).contains("acceptance, after-repair, recurrent");
+        assertThat(Run.of("plan", DEVICE, "--on", "tomorrow").code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(Run.of("plan").code()).isEqualTo(ExitCode.BAD_INPUT);
+    }
+
+    @Test
+    void aFolderThatCannotBeMadeIsCannotWrite() throws IOException {
+        Path file = Files.writeString(folder.resolve("out"), "mine");
+        Run run = Run.of(gives(new SmallPlan().plan()), "plan", DEVICE, "--out", out(), "--formats", LIGHT);
+        assertThat(run.code()).isEqualTo(ExitCode.CANNOT_WRITE);
+        assertThat(run.err()).contains("Nothing was written");
+        assertThat(file).hasContent("mine");
+    }
+
+    @Test
+    void whatIsAskedForReachesThePlanner() {
+        Request[] seen = new Request[1];
+        Run.of(
+                request -> {
+                    seen[0] = request;
+                    return new Outcome.Refused("enough");
+                },
+                "plan",
+                DEVICE,
+                "--kit",
+                "../samples/k2-round-trolley.yaml",
+                "--house",
+                "../samples/ambersluice-house.yaml",
+                "--rules",
+                "iec-60601-1-ed3",
+                "--occasion",
+                "after-repair",
+                "--on",
+                "2027-01-10");
+        assertThat(seen[0].device().name()).isEqualTo("Brindlewick ward monitor");
+        assertThat(seen[0].kit().tester().jacks().orElseThrow().count()).isEqualTo(4);
+        assertThat(seen[0].rules().id()).isEqualTo("iec-60601-1-ed3");
+        assertThat(seen[0].occasion()).isEqualTo(Occasion.AFTER_REPAIR);
+        assertThat(seen[0].on()).contains(java.time.LocalDate.of(2027, 1, 10));
+    }
+
+    @Test
+    void theDefaultFolderNeverCostsAnExistingFile() throws IOException {
+        Path device = Path.of("x/monitor.yaml");
+        Map<String, byte[]> files = Map.of("plan.json", new byte[] {1});
+        assertThat(OutFolder.choose(Optional.of(folder), device, files)).isEqualTo(folder);
+        assertThat(OutFolder.choose(Optional.empty(), device, files)).isEqualTo(Path.of("monitor-plan"));
+        Path first = folder.resolve("monitor-plan");
+        assertThat(OutFolder.beside(folder, device, files)).isEqualTo(first);
+        Files.createDirectory(first);
+        Files.write(first.resolve("plan.json"), new byte[] {1});
+        assertThat(OutFolder.beside(folder, device, files)).as("the same again").isEqualTo(first);
+        Files.write(first.resolve("plan.json"), new byte[] {2});
+        assertThat(OutFolder.beside(folder, device, files)).isEqualTo(folder.resolve("monitor-plan-2"));
+    }
+
+    private static Function<Request, Outcome> gives(Plan plan) {
+        return request -> new Outcome.Planned(plan);
+    }
+
+    private String out() {
+        return folder.resolve("out").toString();
+    }
+
+    private List<String> files() throws IOException {
+        Path out = folder.resolve("out");
+        if (!Files.isDirectory(out)) {
+            return List.of();
+        }
+        try (Stream<Path> found = Files.list(out)) {
+            return found.map(path -> path.getFileName().toString()).sorted().toList();
+        }
+    }
+}
