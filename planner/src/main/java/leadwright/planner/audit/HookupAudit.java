@@ -17,7 +17,6 @@ import leadwright.catalog.kit.Jacks;
 import leadwright.catalog.kit.KitItem;
 import leadwright.catalog.table.Connectors;
 import leadwright.planner.Plan;
-import leadwright.planner.plan.Bundle;
 import leadwright.planner.plan.Chain;
 import leadwright.planner.plan.EarthPath;
 import leadwright.planner.plan.Hookup;
@@ -184,7 +183,7 @@ final class HookupAudit {
     private void graph(Hookup hookup) {
         Graph<String, DefaultEdge> graph = new SimpleGraph<>(DefaultEdge.class);
         Map<String, Integer> deviceSide = new HashMap<>();
-        for (Joint joint : Joints.ofLeads(hookup)) {
+        for (Joint joint : Joints.ofLeads(hookup, plan.kit())) {
             graph.addVertex(joint.from());
             graph.addVertex(joint.to());
             graph.addEdge(joint.from(), joint.to());
@@ -195,20 +194,6 @@ final class HookupAudit {
             if (chain.connection().equals(Device.TOUCH_PROBE) && !chain.items().isEmpty()) {
                 graph.addVertex(chain.connection());
                 graph.addEdge(chain.connection(), chain.items().get(0));
-            }
-        }
-        for (Bundle bundle : hookup.bundles()) {
-            for (String link : bundle.links()) {
-                graph.addVertex(link);
-                hookup.chains().stream()
-                        .filter(chain -> bundle.connections().contains(chain.connection()))
-                        .flatMap(chain -> chain.items().stream())
-                        .filter(instance -> item(instance).map(KitItem::kind).equals(Optional.of(ItemKind.FAN_OUT)))
-                        .findFirst()
-                        .ifPresent(fanOut -> {
-                            graph.addEdge(link, fanOut);
-                            deviceSide.merge(fanOut, 1, Integer::sum);
-                        });
             }
         }
         deviceSide.forEach((node, count) -> places(hookup, node, count));

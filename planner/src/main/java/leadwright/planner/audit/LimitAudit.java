@@ -61,7 +61,9 @@ final class LimitAudit {
         }
         List<Condition> conditions = row.get().scope().conditions();
         breaches.check(
+                // A limit without a fault is the stricter one: it may stand for a fault, never the other way about.
                 conditions.isEmpty()
+                        || conditions.contains(Condition.NONE)
                         || conditions.stream()
                                 .anyMatch(each ->
                                         each.word().equals(what.state().fault().word())),

@@ -15,6 +15,8 @@ import leadwright.catalog.kit.AtRest;
 import leadwright.catalog.kit.ItemKind;
 import leadwright.catalog.kit.Jacks;
 import leadwright.catalog.kit.KitItem;
+import leadwright.catalog.kit.Method;
+import leadwright.catalog.kit.TesterSwitch;
 import leadwright.catalog.kit.Ties;
 import leadwright.catalog.quantity.Quantity;
 import leadwright.planner.Plan;
@@ -80,11 +82,34 @@ final class ReadingAudit {
             Set<String> missing = new TreeSet<>(set);
             missing.removeAll(found);
             breaches.check(missing.isEmpty(), Invariant.COVERAGE, id, missing + " not present in " + hookup.id());
-            boolean run = jacks.isEmpty() || jacks.last() - jacks.first() + 1 == jacks.size();
             boolean any = plan.kit().tester().jacks().map(Jacks::ties).equals(Optional.of(Ties.ANY));
-            breaches.check(any || run, Invariant.TIES, id, "the tester cannot tie jacks " + jacks);
+            breaches.check(any || aRun(hookup, set), Invariant.TIES, id, "the tester cannot tie jacks " + jacks);
         }
         idle(id, demand, hookup);
+    }
+
+    /** Whether some run of neighbouring jacks holds one jack at least of each bundle of the set, and no other jack. */
+    private static boolean aRun(Hookup hookup, SortedSet<String> set) {
+        List<Bundle> bundles = hookup.bundles().stream()
+                .filter(bundle -> bundle.connections().stream().anyMatch(set::contains))
+                .toList();
+        if (bundles.size() < 2) {
+            return true;
+        }
+        TreeSet<Integer> own = new TreeSet<>();
+        bundles.forEach(bundle -> own.addAll(bundle.jacks()));
+        for (int first : own) {
+            int last = first;
+            while (own.contains(last + 1)) {
+                last++;
+            }
+            int end = last;
+            if (bundles.stream()
+                    .allMatch(bundle -> bundle.jacks().stream().anyMatch(jack -> jack >= first && jack <= end))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void idle(String id, Demand demand, Hookup hookup) {
@@ -138,11 +163,11 @@ final class ReadingAudit {
         }
     }
 
-    private static boolean full(KitItem item, String instance, Hookup hookup) {
+    private boolean full(KitItem item, String instance, Hookup hookup) {
         if (item.kind() != ItemKind.FAN_OUT) {
             return true;
         }
-        long used = Joints.ofLeads(hookup).stream()
+        long used = Joints.ofLeads(hookup, plan.kit()).stream()
                 .filter(joint -> joint.to().equals(instance))
                 .count();
         return used == item.branches();
@@ -232,14 +257,17 @@ final class ReadingAudit {
 
     /** Both polarities of the supply and of the source belong together: one without the other proves nothing. */
     private void paired(String id, Obligation what) {
-        if (what.state().polarity() != MainsState.Polarity.NONE) {
+        boolean turns = plan.kit().tester().switches().contains(TesterSwitch.POLARITY);
+        if (turns && what.state().polarity() != MainsState.Polarity.NONE) {
             breaches.check(
                     exists(what, true, false),
                     Invariant.PAIRED,
                     id,
                     "is not also taken in the other polarity of the supply");
         }
-        if (what.sourcePolarity().isPresent()) {
+        // The alternative method feeds both conductors of the mains part at once: its source has one polarity.
+        boolean alternative = what.method().equals(Optional.of(Method.ALTERNATIVE));
+        if (what.sourcePolarity().isPresent() && !alternative) {
             breaches.check(
                     exists(what, false, true),
                     Invariant.PAIRED,

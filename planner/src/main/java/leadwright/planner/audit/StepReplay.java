@@ -271,11 +271,11 @@ final class StepReplay {
                 .allMatch(reading -> taken.contains(reading.id()));
     }
 
+    /** Whether a therapy output hangs on the near end of the joint as the bench stands. */
     private boolean leadsToTherapy(Joint joint) {
-        return plan.hookups().stream()
-                .flatMap(hookup -> hookup.chains().stream())
-                .anyMatch(chain -> therapyConnections.contains(chain.connection())
-                        && chain.items().contains(joint.from()));
+        return made.stream()
+                .filter(each -> each.to().equals(joint.from()))
+                .anyMatch(each -> therapyConnections.contains(each.from()) || leadsToTherapy(each));
     }
 
     private Kind kindOf(Joint joint) {
@@ -343,7 +343,7 @@ final class StepReplay {
             breaches.add(Invariant.HOOKUP_COMPLETE, where, reading.id() + " has no hookup");
             return;
         }
-        Set<Joint> needed = Joints.ofLeads(hookup.get());
+        Set<Joint> needed = Joints.ofLeads(hookup.get(), plan.kit());
         Set<Joint> leads = new LinkedHashSet<>(made);
         leads.removeIf(joint -> earthJoints.contains(joint) && !needed.contains(joint));
         breaches.check(

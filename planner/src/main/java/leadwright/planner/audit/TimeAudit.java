@@ -52,8 +52,11 @@ final class TimeAudit {
                 case READ -> {
                     Reading reading = step.reading().map(readings::get).orElse(null);
                     if (reading != null) {
-                        String here = step.state() + " " + step.hookup() + " "
-                                + reading.obligation().mode();
+                        // With the supply open a device without power has no mode to change.
+                        String mode = step.state().fault() == Fault.SUPPLY_OPEN
+                                ? ""
+                                : reading.obligation().mode();
+                        String here = step.state() + " " + step.hookup() + " " + mode;
                         boolean first = !here.equals(group);
                         due = reading(reading.obligation(), first);
                         if (reading.obligation().phase() == Obligation.Phase.ORDINARY
