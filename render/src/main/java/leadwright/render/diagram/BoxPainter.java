@@ -29,7 +29,7 @@ final class BoxPainter {
                 }
             }
         }
-        return Math.min(92, posts + Math.min(30, Texts.width(name(id), Type.KIT)) + 5);
+        return Math.min(92, posts + Math.min(30, Texts.width(name(id), Type.KIT)) + 4);
     }
 
     private static double postWidth(Columns.Drawn drawn, Map.Entry<String, List<String>> post, Detail detail) {
@@ -45,7 +45,7 @@ final class BoxPainter {
     }
 
     private static String words(List<String> entries, boolean few) {
-        return entries.size() == 1 ? entries.get(0) : Table.instead(entries, few);
+        return entries.size() == 1 ? entries.get(0) : Table.instead(entries, few, false);
     }
 
     static void draw(Svg svg, Columns.Drawn drawn, Net.Box box, Columns.Column column) {
@@ -73,7 +73,7 @@ final class BoxPainter {
                 "stroke-width",
                 isNew ? Ink.BOX : Ink.HAIRLINE);
         double name = Math.min(30, Texts.width(name(box.id()), Type.KIT));
-        double room = column.width() - name - 4;
+        double room = column.width() - name - 3.4;
         double widest = 4;
         for (Map.Entry<String, List<String>> post : box.posts().entrySet()) {
             double y = drawn.lie().to().get(post.getKey());
@@ -87,13 +87,16 @@ final class BoxPainter {
             if (Texts.width(words, Type.NOTE) > room) {
                 words = words(post.getValue(), true);
             }
+            if (post.getValue().size() > 1 && Texts.width(words, Type.NOTE) > room) {
+                words = Table.instead(post.getValue(), true, true);
+            }
             svg.text(column.left() + 1.2, y, Svg.Anchor.START, words, Type.NOTE);
             widest = Math.max(widest, Texts.width(words, Type.NOTE) + 1);
         }
         svg.fitted(
-                column.right() - 1.5,
+                column.right() - 1.2,
                 (span.top() + span.bottom()) / 2,
-                column.width() - widest - 2.4,
+                column.width() - widest - 1.9,
                 Svg.Anchor.END,
                 name(box.id()),
                 Type.KIT);
@@ -136,7 +139,7 @@ final class BoxPainter {
         svg.fitted(
                 (column.left() + column.right()) / 2,
                 y,
-                column.width() - 1.6,
+                column.width() - 1.4,
                 Svg.Anchor.MIDDLE,
                 Net.kind(item),
                 Type.KIT.in(isNew ? Ink.BLACK : Ink.QUIET));

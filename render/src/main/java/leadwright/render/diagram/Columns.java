@@ -44,7 +44,7 @@ record Columns(
     static final double RIBBON = 2.6;
 
     /** Wire that shows on either side of a plate. */
-    static final double STUB = 2;
+    static final double STUB = 1.6;
 
     /**
      * One hookup on one sheet.
@@ -57,30 +57,25 @@ record Columns(
     static Columns of(double panelEnd, double tester, List<Drawn> all) {
         Wants wants = new Wants(all, BoxPainter.Detail.TABLE);
         Columns columns = new Builder(panelEnd, tester, wants, ROOMY, 1).build();
-        for (double pitch = ROOMY; columns.overfull() && pitch > Page.LANE; pitch -= 0.25) {
-            columns = new Builder(panelEnd, tester, wants, Math.max(pitch, Page.LANE), 1).build();
+        for (double pitch = ROOMY; columns.overfull() && pitch > Page.TRACK; pitch -= 0.25) {
+            columns = new Builder(panelEnd, tester, wants, Math.max(pitch, Page.TRACK), 1).build();
         }
         for (BoxPainter.Detail detail : List.of(BoxPainter.Detail.ORDER, BoxPainter.Detail.RANGE)) {
             if (columns.overfull()) {
                 wants = new Wants(all, detail);
-                columns = new Builder(panelEnd, tester, wants, Page.LANE, 1).build();
+                columns = new Builder(panelEnd, tester, wants, Page.TRACK, 1).build();
             }
         }
         for (double scale = 1; columns.overfull() && scale > 0.35; scale -= 0.05) {
-            columns = new Builder(panelEnd, tester, wants, Page.LANE, scale).build();
+            columns = new Builder(panelEnd, tester, wants, Page.TRACK, scale).build();
         }
-        for (double pitch = Page.LANE; columns.overfull() && pitch > 0.5; pitch -= 0.25) {
+        for (double pitch = Page.TRACK; columns.overfull() && pitch > 0.5; pitch -= 0.25) {
             columns = new Builder(panelEnd, tester, wants, pitch, 0.4).build();
         }
         return columns;
     }
 
     private static final double ROOMY = 4.2;
-
-    /** Whether boxes are narrower than their texts want. */
-    boolean full() {
-        return overfull() || scale < 1;
-    }
 
     private boolean overfull() {
         return channels.get(channels.size() - 1) < panelEnd;
@@ -146,7 +141,7 @@ record Columns(
             List<Double> channels = new ArrayList<>();
             double x = panelEnd + panelGap();
             for (int c = 0; c < wants.columns(); c++) {
-                x = Math.max(x, handEnd(tracks(c) > 0 ? wants.hands() : wants.itemsInto(c))) + spare;
+                x = Math.max(x, handEnd(Math.max(wants.itemsInto(c), wants.itemsBeside(c)))) + spare;
                 channels.add(x);
                 Column box = new Column(x + tracks(c), wants.boxWidth(c) * scale, wants.plate(c, 0));
                 boxes.add(box);

@@ -20,20 +20,31 @@ public final class Diagrams {
         List<Net> nets = nets(plan, asFiled, changes);
         Panel panel = RowOrder.order(asFiled, nets, sockets);
         nets = nets(plan, panel, changes);
-        Layout layout = Layout.of(Labels.ALL.get(0), panel, nets, sockets);
+        Layout layout = layout(panel, nets, sockets);
         Columns columns = columns(layout);
-        for (Labels labels : Labels.ALL) {
-            if (!columns.full()) {
-                break;
-            }
-            layout = Layout.of(labels, panel, nets, sockets);
-            columns = columns(layout);
-        }
         List<Drawing> drawings = new ArrayList<>();
         for (int h = 0; h < plan.hookups().size(); h++) {
             drawings.addAll(new HookupPainter(plan, panel, sockets, changes, layout, columns, h).draw());
         }
         return List.copyOf(drawings);
+    }
+
+    /** The widest device with which every text in the boxes has room; but never more sheets for it. */
+    private static Layout layout(Panel panel, List<Net> nets, List<Socket> sockets) {
+        Layout best = Layout.of(Labels.ALL.get(0), panel, nets, sockets);
+        double scale = columns(best).scale();
+        for (Labels labels : Labels.ALL.subList(1, Labels.ALL.size())) {
+            if (scale == 1) {
+                break;
+            }
+            Layout other = Layout.of(labels, panel, nets, sockets);
+            double wider = columns(other).scale();
+            if (wider > scale && other.sheets().size() <= best.sheets().size()) {
+                best = other;
+                scale = wider;
+            }
+        }
+        return best;
     }
 
     private static Columns columns(Layout layout) {

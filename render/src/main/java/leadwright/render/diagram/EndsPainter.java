@@ -171,20 +171,16 @@ final class EndsPainter {
         double x = labels.end() + Columns.STUB;
         double plate = columns.panelPlate();
         List<Integer> steps = clips.isEmpty() ? touches : clips;
-        String number = clips.isEmpty() ? few(touches) : Changes.ranges(clips);
+        boolean many = steps.size() > 2;
+        String number = many ? String.valueOf(steps.get(0)) : Changes.ranges(steps);
         double width = Texts.width(number, Type.NUMBER);
-        svg.text(
-                steps.size() == 1 ? x + plate / 2 : x,
-                y,
-                steps.size() == 1 ? Svg.Anchor.MIDDLE : Svg.Anchor.START,
-                number,
-                Type.NUMBER);
-        double after = steps.size() == 1 ? x + Math.max(plate, plate / 2 + width / 2) : x + width;
-        String rest = clips.isEmpty() ? "touch" : "clip here";
+        boolean narrow = width <= plate + 0.01;
+        svg.text(narrow ? x + plate / 2 : x, y, narrow ? Svg.Anchor.MIDDLE : Svg.Anchor.START, number, Type.NUMBER);
+        String rest = (clips.isEmpty() ? "touch" : "clip here") + (many ? ", and later" : "");
         if (!clips.isEmpty() && !touches.isEmpty()) {
             rest += ", touch " + few(touches);
         }
-        svg.text(after + 1.5, y, Svg.Anchor.START, rest, Type.NOTE);
+        svg.text(x + Math.max(plate, width) + 1.5, y, Svg.Anchor.START, rest, Type.NOTE);
     }
 
     /** Whether some earth reading of the hookup is taken with the detachable cord out of the device. */

@@ -10,8 +10,10 @@ import java.util.List;
  * @param pad room between two groups
  * @param nameLines most lines of a group's name
  * @param shortRuns from how many free jacks in a row one box stands for all of them
+ * @param lane least distance of wires side by side
+ * @param jack least distance of neighbouring jacks
  */
-record Fit(double pitch, double pad, int nameLines, int shortRuns) {
+record Fit(double pitch, double pad, int nameLines, int shortRuns, double lane, double jack) {
 
     /** From roomy to tight. */
     static final List<Fit> ALL = all();
@@ -19,10 +21,10 @@ record Fit(double pitch, double pad, int nameLines, int shortRuns) {
     private static List<Fit> all() {
         List<Fit> all = new ArrayList<>();
         for (int tenths = 70; tenths > 48; tenths -= 2) {
-            all.add(new Fit(tenths / 10.0, Math.min(3, tenths / 20.0), 3, 5));
+            all.add(new Fit(tenths / 10.0, Math.min(3, tenths / 20.0), 3, 5, 3.2, 5));
         }
-        all.add(new Fit(4.8, 2, 2, 4));
-        all.add(new Fit(4.8, 1.2, 1, 2));
+        all.add(new Fit(4.8, 2, 2, 4, 3.2, 5));
+        all.add(new Fit(4.8, 1, 1, 2, 3.05, 4.7));
         return List.copyOf(all);
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import leadwright.catalog.device.Output;
 import leadwright.planner.Plan;
+import leadwright.planner.Planner;
 import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.Reading;
 import leadwright.planner.plan.Step;
@@ -120,7 +121,7 @@ final class FramePainter {
                 low,
                 room - 5.5,
                 Svg.Anchor.START,
-                "Supply open is live. Device instructions come first.",
+                (Socket.outlet(plan) ? "Supply open is live. " : "") + "Device instructions come first.",
                 new Type(9, true, Ink.BLACK));
     }
 
@@ -193,20 +194,28 @@ final class FramePainter {
         String mark =
                 plan.fingerprint().substring(0, Math.min(8, plan.fingerprint().length()));
         List<Field> upper = List.of(
-                new Field("Owner", plan.house().department().orElse(""), 34),
-                new Field("Title", plan.device().name(), 44),
-                new Field("Document type", "connection diagram", 36),
-                new Field("Sheet", sheet + "/" + sheets, 20));
+                new Field("Owner", plan.house().department().orElse(""), 28),
+                new Field("Title", plan.device().name(), 40),
+                new Field("Document type", "connection diagram", 34),
+                new Field("Sheet", sheet + "/" + sheets, 12),
+                new Field("Date of issue", plan.on().map(Object::toString).orElse(""), 20));
         List<Field> lower = List.of(
-                new Field("Identification", mark + "-" + hookup.id(), 30),
-                new Field("Rule set", plan.rules().name() + " " + plan.rules().edition(), 36),
-                new Field("Creator", "Leadwright", 22),
-                new Field("Approved by", "", 24),
-                new Field("Date of issue", plan.on().map(Object::toString).orElse(""), 22));
+                new Field("Identification", mark + "-" + hookup.id(), 28),
+                new Field("Rule set", rules(plan), 56),
+                new Field("Creator", "Leadwright " + Planner.VERSION, 30),
+                new Field("Approved by", "", 20));
         svg.open("g", "class", "title-block");
         fields(svg, upper, Page.FOOT + 0.6);
         fields(svg, lower, Page.FOOT + 0.6 + CELL);
         svg.close();
+    }
+
+    /** The standard and its edition, without what the name says beyond the number. */
+    private static String rules(Plan plan) {
+        String name = plan.rules().name();
+        int comma = name.indexOf(',');
+        return (comma < 0 ? name : name.substring(0, comma)) + ":"
+                + plan.rules().edition();
     }
 
     private static void fields(Svg svg, List<Field> fields, double y) {

@@ -70,7 +70,10 @@ final class HookupPainter {
         new WirePainter(svg, columns, drawn).draw();
         new EndsPainter(svg, plan, layout.labels(), changes, drawn.net(), columns).draw(sheet);
         FramePainter.below(
-                svg, layout.labels(), notes(s), String.join(". ", nonEmpty(parted(s), TesterPainter.legend(ties))));
+                svg,
+                layout.labels(),
+                notes(s),
+                String.join(". ", nonEmpty(parted(s), TesterPainter.legend(ties, Ties.others(plan, hookup)))));
         return new Drawing(hookup.id(), number, numbers.size(), svg.finish());
     }
 

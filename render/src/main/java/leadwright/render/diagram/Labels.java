@@ -22,25 +22,30 @@ record Labels(double end) {
 
     static final String CONTINUED = ", continued";
 
-    /** Lines of a group's name. */
-    List<String> nameLines(Panel.Group group, List<Unit> units, Fit fit) {
-        boolean ribbons = units.stream().anyMatch(Unit::ribbon);
-        int lines = ribbons ? 1 : units.size() == 1 ? Math.min(2, fit.nameLines()) : fit.nameLines();
-        double room = ribbons ? end - nameLeft(group) - 2 - Texts.width(CONTINUED, Type.GROUP) : nameRoom(group);
-        return named(group, room, lines);
-    }
+    /** A group's name on its lines, and how these are set. */
+    record Name(List<String> lines, Type type) {}
 
-    /** The name with the type in letters, which is never cut: that it is read right matters more than anything else here. */
-    private List<String> named(Panel.Group group, double room, int atMost) {
-        String type = group.type().map(each -> " (" + each.word() + ")").orElse("");
-        List<String> whole = Texts.wrap(group.name() + type, room, Type.GROUP, atMost + 1);
-        if (whole.size() <= atMost) {
-            return whole;
+    /**
+     * A group's name with the type in letters, which is never cut: that it is read right matters more than anything else
+     * here. A name that would be cut is set smaller first.
+     */
+    Name name(Panel.Group group, List<Unit> units, Fit fit) {
+        boolean ribbons = units.stream().anyMatch(Unit::ribbon);
+        int atMost = ribbons ? 1 : units.size() == 1 ? Math.min(2, fit.nameLines()) : fit.nameLines();
+        double room = ribbons ? end - nameLeft(group) - 2 - Texts.width(CONTINUED, Type.GROUP) : nameRoom(group);
+        String letters = group.type().map(each -> " (" + each.word() + ")").orElse("");
+        Type type = Type.GROUP;
+        for (double pt = Type.GROUP.pt(); pt >= 8.5; pt -= 0.5) {
+            type = new Type(pt, true, Ink.BLACK);
+            List<String> whole = Texts.wrap(group.name() + letters, room, type, atMost + 1);
+            if (whole.size() <= atMost) {
+                return new Name(whole, type);
+            }
         }
-        List<String> lines = new ArrayList<>(Texts.wrap(group.name(), room, Type.GROUP, atMost));
+        List<String> lines = new ArrayList<>(Texts.wrap(group.name(), room, type, atMost));
         String last = lines.isEmpty() ? "" : lines.remove(lines.size() - 1);
-        lines.add(Texts.fit(last, room - Texts.width(type, Type.GROUP), Type.GROUP) + type);
-        return lines;
+        lines.add(Texts.fit(last, room - Texts.width(letters, type), type) + letters);
+        return new Name(lines, type);
     }
 
     /** Lines of the labels of a ribbon's pins. */

@@ -21,13 +21,21 @@ record Layout(Labels labels, Fit fit, List<Sheet> sheets) {
         if (plain.isPresent()) {
             return plain.get();
         }
-        List<Unit> ribbons = Units.ribbons(panel, nets);
-        List<Net> gathered =
-                nets.stream().map(net -> Units.gathered(net, ribbons)).toList();
-        return laid(labels, panel, List.of(ribbons), gathered, sockets)
-                .or(() ->
-                        laid(labels, panel, Pages.split(labels, panel, ribbons, gathered, sockets), gathered, sockets))
+        for (int atLeast : List.of(Units.RIBBON, Units.SHORT_RIBBON)) {
+            List<Unit> ribbons = Units.ribbons(panel, nets, atLeast);
+            Optional<Layout> one = laid(labels, panel, List.of(ribbons), gathered(nets, ribbons), sockets);
+            if (one.isPresent()) {
+                return one.get();
+            }
+        }
+        List<Unit> ribbons = Units.ribbons(panel, nets, Units.RIBBON);
+        List<Net> gathered = gathered(nets, ribbons);
+        return laid(labels, panel, Pages.split(labels, panel, ribbons, gathered, sockets), gathered, sockets)
                 .orElseThrow(() -> new IllegalStateException("a row that does not fit on a sheet of its own"));
+    }
+
+    private static List<Net> gathered(List<Net> nets, List<Unit> units) {
+        return nets.stream().map(net -> Units.gathered(net, units)).toList();
     }
 
     private static Optional<Layout> laid(

@@ -122,7 +122,7 @@ record Lie(Map<String, Double> from, Map<String, Double> to, Map<String, Span> b
                     new ArrayList<>(net.outOf(box).stream().map(Net.Line::id).toList());
             all.sort(java.util.Comparator.comparing(out::indexOf));
             for (int i = 0; i < all.size(); i++) {
-                double y = (first + last) / 2 + (i - (all.size() - 1) / 2.0) * Page.JACK;
+                double y = (first + last) / 2 + (i - (all.size() - 1) / 2.0) * fit.jack();
                 from.put(all.get(i), y);
                 to.put(all.get(i), y);
             }
@@ -189,12 +189,12 @@ record Lie(Map<String, Double> from, Map<String, Double> to, Map<String, Span> b
         private double need(String above, String below) {
             int high = above == null ? -1 : socket(above);
             int low = below == null ? sockets.size() : socket(below);
-            double lane = above == null || below == null ? Page.LANE / 2 + 1 : Page.LANE;
+            double lane = above == null || below == null ? fit.lane() / 2 + 1 : fit.lane();
             if (above != null && high < 0 || below != null && low < 0 || high == low) {
                 return lane;
             }
-            double strip = Page.JACK * (Lie.slots(sockets, high, low, fit.shortRuns()) + 1);
-            return Math.max(lane, above == null || below == null ? strip - Page.JACK / 2 : strip);
+            double strip = fit.jack() * (Lie.slots(sockets, high, low, fit.shortRuns()) + 1);
+            return Math.max(lane, above == null || below == null ? strip - fit.jack() / 2 : strip);
         }
 
         private int socket(String line) {

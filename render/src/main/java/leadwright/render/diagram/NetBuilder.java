@@ -54,13 +54,28 @@ final class NetBuilder {
                 meets.add(item);
             }
         });
+        replayBranches();
+    }
+
+    /** Follows the joins up to this hookup's: a plug may have been moved to another branch since. */
+    private void replayBranches() {
+        int last = plan.steps().stream()
+                .filter(step -> step.does() == Step.Act.JOIN && step.hookup().equals(Optional.of(hookup.id())))
+                .mapToInt(Step::number)
+                .max()
+                .orElse(0);
         for (Step step : plan.steps()) {
-            step.joint()
-                    .filter(joint -> step.does() == Step.Act.JOIN && joint.to().contains("#branch-"))
-                    .ifPresent(joint -> branches.computeIfAbsent(Changes.plain(joint.to()), each -> new HashMap<>())
-                            .put(
-                                    Changes.plain(joint.from()),
-                                    joint.to().substring(joint.to().indexOf("#branch-") + 8)));
+            if (step.number() > last
+                    || step.does() != Step.Act.JOIN
+                    || step.joint().isEmpty()) {
+                continue;
+            }
+            String to = step.joint().get().to();
+            int mark = to.indexOf("#branch-");
+            if (mark >= 0) {
+                branches.computeIfAbsent(Changes.plain(to), each -> new HashMap<>())
+                        .put(Changes.plain(step.joint().get().from()), to.substring(mark + 8));
+            }
         }
     }
 
@@ -233,19 +248,23 @@ final class NetBuilder {
     }
 
     private Net.Box box(String item) {
-        Map<String, List<String>> posts = new LinkedHashMap<>();
         Map<String, String> known = branches.getOrDefault(item, Map.of());
-        int next = 1;
-        for (Net.Line line : lines) {
-            if (line.to().equals(item)) {
-                String end = line.items().isEmpty()
-                        ? line.from()
-                        : line.items().get(line.items().size() - 1);
-                posts.put(line.id(), List.of(known.getOrDefault(end, String.valueOf(next))));
-                next++;
-            }
+        List<Net.Line> into =
+                lines.stream().filter(line -> line.to().equals(item)).toList();
+        List<String> posts = new ArrayList<>();
+        for (Net.Line line : into) {
+            String end = line.items().isEmpty()
+                    ? line.from()
+                    : line.items().get(line.items().size() - 1);
+            posts.add(known.getOrDefault(end, ""));
         }
-        return new Net.Box(item, posts);
+        // Where the steps do not tell a branch for each, they are counted from the top.
+        boolean told = !posts.contains("") && new LinkedHashSet<>(posts).size() == posts.size();
+        Map<String, List<String>> byLine = new LinkedHashMap<>();
+        for (int i = 0; i < into.size(); i++) {
+            byLine.put(into.get(i).id(), List.of(told ? posts.get(i) : String.valueOf(i + 1)));
+        }
+        return new Net.Box(item, byLine);
     }
 
     private static String words(String label, Chain chain) {

@@ -11,23 +11,21 @@ final class Page {
     static final double LEFT = 3;
     static final double RIGHT = WIDTH - 3;
     static final double HEADING = 15.5;
-    static final double CAPTION = 18.9;
+    static final double CAPTION = 18.6;
 
     /** Rows of the device stand between these. */
-    static final double TOP = 21.8;
+    static final double TOP = 21.4;
 
-    static final double BOTTOM = 166.6;
+    static final double BOTTOM = 167.1;
 
-    static final double BELOW = 169.4;
+    static final double BELOW = 169.6;
     static final double FOOT = 172;
 
-    /** Least distance between wires side by side. */
-    static final double LANE = 3.2;
+    /** Distance of neighbouring upright tracks. */
+    static final double TRACK = 3.2;
 
-    /** Distance of neighbouring jacks and height of a jack's box. */
-    static final double JACK = 5;
-
-    static final double JACK_BOX = 4.4;
+    /** What a jack's box leaves of the distance to the next. */
+    static final double JACK_GAP = 0.6;
 
     /** Room between the tester's upper edge and its first jack. */
     static final double STRIP = 0.7;

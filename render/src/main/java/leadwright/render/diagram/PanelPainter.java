@@ -93,7 +93,8 @@ final class PanelPainter {
                     group.below() ? 0.7 : Ink.HAIRLINE);
         }
         if (!group.below()) {
-            List<String> lines = new ArrayList<>(labels.nameLines(group, units, fit));
+            Labels.Name name = labels.name(group, units, fit);
+            List<String> lines = new ArrayList<>(name.lines());
             if (first == 0 && sheet.continued()) {
                 lines.set(lines.size() - 1, lines.get(lines.size() - 1) + Labels.CONTINUED);
             }
@@ -107,7 +108,7 @@ final class PanelPainter {
                     "title",
                     group.name() + ", " + group.mark().map(Marks.Mark::meaning).orElse(""));
             for (int i = 0; i < lines.size(); i++) {
-                svg.text(labels.nameLeft(group), at + i * Rows.NAME_LINE, Svg.Anchor.START, lines.get(i), Type.GROUP);
+                svg.text(labels.nameLeft(group), at + i * Rows.NAME_LINE, Svg.Anchor.START, lines.get(i), name.type());
             }
             svg.close();
         }

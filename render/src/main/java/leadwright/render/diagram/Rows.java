@@ -8,8 +8,8 @@ import java.util.Map;
 /** What room each row of the panel needs, before it has a height. */
 final class Rows {
     static final double NAME_LINE = 4.2;
-    static final double LABEL_LINE = 4.1;
-    static final double HEADER = 5.4;
+    static final double LABEL_LINE = 4;
+    static final double HEADER = 5;
 
     private Rows() {}
 
@@ -49,10 +49,10 @@ final class Rows {
         if (group.below()) {
             return 0;
         }
-        return labels.nameLines(group, units, fit).size() * NAME_LINE + 0.6;
+        return labels.name(group, units, fit).lines().size() * NAME_LINE + 0.6;
     }
 
     private static double ribbonHeight(Labels labels, Unit unit) {
-        return Math.max(9, labels.ribbonLines(unit).size() * LABEL_LINE + 1.4);
+        return Math.max(9, labels.ribbonLines(unit).size() * LABEL_LINE + 1);
     }
 }

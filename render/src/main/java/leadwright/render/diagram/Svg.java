@@ -130,17 +130,18 @@ final class Svg {
         line("text", text, attributes);
     }
 
-    /** A line of text shortened where it must be; the full text then stands in a title. */
+    /** A line of text set a little smaller, then shortened where it must be; the full text then stands in a title. */
     void fitted(double x, double y, double room, Anchor anchor, String text, Type type) {
         String full = Texts.clean(text);
-        String shown = Texts.fit(full, room, type);
+        Type set = Texts.squeezed(full, room, type);
+        String shown = Texts.fit(full, room, set);
         if (shown.equals(full)) {
-            text(x, y, anchor, full, type);
+            text(x, y, anchor, full, set);
             return;
         }
         open("g");
         line("title", full);
-        text(x, y, anchor, shown, type);
+        text(x, y, anchor, shown, set);
         close();
     }
 

@@ -24,14 +24,14 @@ record Table(List<String> entries, int columns, int lines, double columnWidth) {
         return Optional.of(new Table(List.copyOf(entries), columns, (entries.size() + columns - 1) / columns, width));
     }
 
-    /** What stands in the box instead where the table has no room: in many words, or in few. */
-    static String instead(List<String> entries, boolean few) {
+    /** What stands in the box instead where the table has no room: in many words, in few, or the bare numbers. */
+    static String instead(List<String> entries, boolean few, boolean bare) {
         List<String> posts =
                 entries.stream().map(entry -> entry.split(" : ", 2)[0]).toList();
         boolean numbers = posts.stream().allMatch(post -> post.matches("\\d{1,6}"));
-        return "posts "
+        return (bare ? "" : "posts ")
                 + (numbers ? Changes.ranges(posts.stream().map(Integer::valueOf).toList()) : String.join(" ", posts))
-                + (few ? "" : " in this order");
+                + (few || bare ? "" : " in this order");
     }
 
     double width() {

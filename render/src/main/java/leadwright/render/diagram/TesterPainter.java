@@ -9,8 +9,8 @@ import leadwright.planner.Plan;
 /** Draws the tester: a strip of named boxes at one side, each with the word used or free, and brackets for what it ties. */
 final class TesterPainter {
     static final double LEFT = 198;
-    private static final double BOX = 35;
-    private static final double BRACKET = 4;
+    private static final double BOX = 36.2;
+    private static final double BRACKET = 3.6;
 
     private TesterPainter() {}
 
@@ -55,9 +55,9 @@ final class TesterPainter {
                 Ink.FRAME);
         svg.fitted(Page.RIGHT, Page.CAPTION, 100, Svg.Anchor.END, caption(plan), Type.GROUP);
         slots.forEach(slot -> slot(svg, slot, elsewhere));
-        double x = LEFT + BOX + 2.8;
+        double x = LEFT + BOX + 2.4;
         for (Ties tie : ties) {
-            if (x < Page.RIGHT - 1.8) {
+            if (x < Page.RIGHT - 1.7) {
                 x = bracket(svg, tie, slots, x);
             }
         }
@@ -69,14 +69,12 @@ final class TesterPainter {
         return name.isBlank() || name.toLowerCase(Locale.ROOT).contains("tester") ? name : "Tester: " + name;
     }
 
-    /** What the brackets stand for. */
-    static String legend(List<Ties> ties) {
-        if (ties.isEmpty()) {
-            return "";
-        }
+    /** What the brackets stand for, and what else is tied. */
+    static String legend(List<Ties> ties, List<String> others) {
         List<String> words = new ArrayList<>();
         ties.forEach(tie -> words.add(tie.words()));
-        return "Tied jacks: " + String.join("; ", words);
+        words.addAll(others);
+        return words.isEmpty() ? "" : "Tied jacks: " + String.join("; ", words);
     }
 
     private static void slot(Svg svg, Slot slot, Map<String, String> elsewhere) {
@@ -110,7 +108,7 @@ final class TesterPainter {
                 slot.middle(),
                 Svg.Anchor.END,
                 slot.used() ? "used" : word(slot, elsewhere),
-                Type.NOTE.in(slot.used() ? Ink.BLACK : Ink.QUIET));
+                slot.used() ? Type.NOTE : Type.SMALL);
     }
 
     /** A bracket with its letter, on it where it is long enough; gives the place of the next. */
@@ -165,9 +163,10 @@ final class TesterPainter {
     /** Used sockets level with their lines; free jacks next to the used one before, other free sockets next to the one after. */
     private static List<Slot> slots(
             List<Socket> sockets, Columns.Drawn drawn, Map<String, String> elsewhere, double bottom, Fit fit) {
+        double half = (fit.jack() - Page.JACK_GAP) / 2;
         List<Slot> slots = new ArrayList<>();
         List<Socket> free = new ArrayList<>();
-        double from = Page.TOP + Page.STRIP - Page.JACK / 2;
+        double from = Page.TOP + Page.STRIP - fit.jack() / 2;
         for (Socket socket : sockets) {
             List<Double> ys = drawn.net().lines().stream()
                     .filter(line -> line.to().equals(socket.id()))
@@ -181,10 +180,10 @@ final class TesterPainter {
             double first = ys.get(0);
             spread(slots, free, elsewhere, from, first, fit);
             from = ys.get(ys.size() - 1);
-            slots.add(new Slot(List.of(socket), first - Page.JACK_BOX / 2, from + Page.JACK_BOX / 2, true));
+            slots.add(new Slot(List.of(socket), first - half, from + half, true));
             free.clear();
         }
-        spread(slots, free, elsewhere, from, bottom + Page.JACK / 2, fit);
+        spread(slots, free, elsewhere, from, bottom + fit.jack() / 2, fit);
         return slots;
     }
 
@@ -210,16 +209,17 @@ final class TesterPainter {
                 jacks.get(jacks.size() - 1).add(socket);
             }
         }
+        double half = (fit.jack() - Page.JACK_GAP) / 2;
         int count = jacks.size() + others.size();
-        double step = Math.min(Page.JACK * 1.1, (to - from) / (count + 1));
+        double step = Math.min(fit.jack() * 1.1, (to - from) / (count + 1));
         boolean above = slots.isEmpty() && others.isEmpty();
         for (int i = 0; i < jacks.size(); i++) {
             double y = above ? to - (jacks.size() - i) * step : from + (i + 1) * step;
-            slots.add(new Slot(jacks.get(i), y - Page.JACK_BOX / 2, y + Page.JACK_BOX / 2, false));
+            slots.add(new Slot(jacks.get(i), y - half, y + half, false));
         }
         for (int i = 0; i < others.size(); i++) {
             double y = to - (others.size() - i) * step;
-            slots.add(new Slot(others.get(i), y - Page.JACK_BOX / 2, y + Page.JACK_BOX / 2, false));
+            slots.add(new Slot(others.get(i), y - half, y + half, false));
         }
     }
 }

@@ -47,6 +47,17 @@ final class Texts {
         return TextMeasure.widthMm(known.toString(), pt, bold) + unknown * UNKNOWN_EM * pt * TextMeasure.MM_PER_PT;
     }
 
+    /** The type, or one up to a sixth smaller where the text then has room; never below 8.5 points. */
+    static Type squeezed(String text, double room, Type type) {
+        for (double pt = type.pt(); pt >= Math.max(8.5, type.pt() * 5 / 6); pt -= 0.5) {
+            Type smaller = new Type(pt, type.bold(), type.colour());
+            if (width(text, smaller) <= room) {
+                return smaller;
+            }
+        }
+        return type;
+    }
+
     /** The text, cut at the end where it is wider than its room; what is cut is marked by three dots. */
     static String fit(String text, double room, Type type) {
         if (width(text, type) <= room) {

@@ -59,6 +59,6 @@ final class Tracks {
         double aEnd = Math.max(lie.from().get(a), lie.to().get(a));
         double bTop = Math.min(lie.from().get(b), lie.to().get(b));
         double bEnd = Math.max(lie.from().get(b), lie.to().get(b));
-        return aTop < bEnd + Page.LANE && bTop < aEnd + Page.LANE;
+        return aTop < bEnd + Page.TRACK && bTop < aEnd + Page.TRACK;
     }
 }

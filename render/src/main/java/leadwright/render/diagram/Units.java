@@ -10,8 +10,10 @@ import java.util.TreeSet;
 
 /** Phase 4: rows, each of one pin or of a ribbon, and the nets drawn between them. */
 final class Units {
-    /** A run of so many like pins may become a ribbon. */
+    /** A run of so many like pins may become a ribbon; where that saves a sheet, a shorter one too. */
     static final int RIBBON = 8;
+
+    static final int SHORT_RIBBON = 4;
 
     private static final int WIDEST = 10;
 
@@ -22,24 +24,24 @@ final class Units {
         return panel.pins().stream().map(pin -> new Unit(List.of(pin))).toList();
     }
 
-    /** Runs of at least {@link #RIBBON} like pins of one part as ribbons of like width, the rest as they are. */
-    static List<Unit> ribbons(Panel panel, List<Net> nets) {
+    /** Runs of at least so many like pins of one part as ribbons of like width, the rest as they are. */
+    static List<Unit> ribbons(Panel panel, List<Net> nets, int atLeast) {
         List<Unit> units = new ArrayList<>();
         for (Panel.Group group : panel.groups()) {
             List<Panel.Pin> run = new ArrayList<>();
             for (Panel.Pin pin : group.pins()) {
                 if (!run.isEmpty() && !alike(run.get(0), pin, nets)) {
-                    flush(run, units);
+                    flush(run, units, atLeast);
                 }
                 run.add(pin);
             }
-            flush(run, units);
+            flush(run, units, atLeast);
         }
         return List.copyOf(units);
     }
 
-    private static void flush(List<Panel.Pin> run, List<Unit> units) {
-        if (run.size() < RIBBON) {
+    private static void flush(List<Panel.Pin> run, List<Unit> units, int atLeast) {
+        if (run.size() < atLeast) {
             run.forEach(pin -> units.add(new Unit(List.of(pin))));
         } else {
             int parts = (run.size() + WIDEST - 1) / WIDEST;

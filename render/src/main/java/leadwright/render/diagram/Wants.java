@@ -5,6 +5,8 @@ import java.util.List;
 
 /** What the drawings of a plan want of the columns that they share. */
 final class Wants {
+    private static final double NARROWEST = 14;
+
     private final List<Columns.Drawn> all;
     private final BoxPainter.Detail detail;
     private final int columns;
@@ -40,7 +42,7 @@ final class Wants {
     }
 
     double handWidth(int index) {
-        double width = 16;
+        double width = NARROWEST;
         for (Columns.Drawn drawn : all) {
             for (Net.Line line : fromPanel(drawn)) {
                 if (line.items().size() > index) {
@@ -59,6 +61,37 @@ final class Wants {
             for (Net.Line line : fromPanel(drawn)) {
                 items = boxes.contains(line.to()) ? Math.max(items, line.items().size()) : items;
             }
+        }
+        return items;
+    }
+
+    /** Most items on a line from the device beside the tracks of a column, which must keep clear of them. */
+    int itemsBeside(int column) {
+        int items = 0;
+        for (Columns.Drawn drawn : all) {
+            int shift = columns - drawn.routing().columns().size();
+            for (Routing.Exchange exchange : drawn.routing().exchanges()) {
+                if (exchange.column() + shift == column) {
+                    items = Math.max(items, itemsBeside(drawn, exchange));
+                }
+            }
+        }
+        return items;
+    }
+
+    private static int itemsBeside(Columns.Drawn drawn, Routing.Exchange exchange) {
+        double top = Double.MAX_VALUE;
+        double end = 0;
+        for (String line : exchange.movers()) {
+            double from = drawn.lie().from().get(line);
+            double to = drawn.lie().to().get(line);
+            top = Math.min(top, Math.min(from, to) - Page.TRACK);
+            end = Math.max(end, Math.max(from, to) + Page.TRACK);
+        }
+        int items = 0;
+        for (Net.Line line : fromPanel(drawn)) {
+            double y = drawn.lie().from().get(line.id());
+            items = y > top && y < end ? Math.max(items, line.items().size()) : items;
         }
         return items;
     }
@@ -86,7 +119,7 @@ final class Wants {
                 .filter(line -> line.items().size() > index)
                 .mapToDouble(line -> itemWidth(line.items().get(index)))
                 .max()
-                .orElse(16);
+                .orElse(NARROWEST);
     }
 
     /** Number of tracks before a column of fan-outs, or before the tester. */
@@ -140,6 +173,6 @@ final class Wants {
     }
 
     private static double itemWidth(String item) {
-        return Math.min(34, Math.max(16, Texts.width(Net.kind(item), Type.KIT) + 3));
+        return Math.min(34, Math.max(NARROWEST, Texts.width(Net.kind(item), Type.KIT) + 2.2));
     }
 }
