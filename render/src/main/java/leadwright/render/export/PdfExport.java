@@ -31,6 +31,22 @@ import org.w3c.dom.NodeList;
  */
 public final class PdfExport {
 
+    /** One of each thing that pages are made of. */
+    private static final String WARM_UP_PAGE = """
+            <html xmlns="http://www.w3.org/1999/xhtml" lang="en"><head><title>x</title>
+            <meta name="description" content="x"/><style>
+            @page { size: A4; margin: 9mm; @bottom-right { content: counter(page) " " counter(pages); font: 9pt "DejaVu Sans" } }
+            @page wide { size: A4 landscape }
+            body { font: 10pt "DejaVu Sans"; margin: 0 } td { border: 0.5mm solid black }
+            .tick { display: inline-block; width: 3mm; height: 3mm; border: 0.3mm solid black }
+            .wide { page: wide; page-break-before: always } svg { display: block; width: 20mm }
+            </style></head><body><h1>x</h1><p>x <b>x</b> <span class="tick"></span></p>
+            <table><thead><tr><th>x</th></tr></thead><tbody><tr><td>x</td></tr></tbody></table><ul><li>x</li></ul>
+            <div class="wide"><svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><title>x</title>
+            <style>.a { fill: none; stroke: #000000 }</style><g class="a"><rect width="9" height="9"/><path d="M1 1H9"/>
+            <text x="1" y="9" font-size="2">x</text></g></svg></div></body></html>
+            """;
+
     private PdfExport() {}
 
     /**
@@ -43,23 +59,32 @@ public final class PdfExport {
      *     outside the page is referred to, or what the list above asks for is missing
      */
     public static byte[] pdf(String xhtml, Optional<LocalDate> date) {
-        // One at a time: the embedding of fonts reads the shared faces by position.
-        synchronized (PdfExport.class) {
-            List<Diagnostic> troubles = new ArrayList<>();
-            try (PDDocument document = new PDDocument();
-                    PdfBoxRenderer renderer = builder(xhtml, document, troubles).buildPdfRenderer()) {
-                renderer.createPDFWithoutClosing();
-                refuse(troubles);
-                PdfIdentity.set(document, xhtml, date);
-                ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 17);
-                document.save(bytes);
-                return bytes.toByteArray();
-            } catch (ExportException e) {
-                throw e;
-            } catch (IOException | RuntimeException e) {
-                throw new ExportException("The page could not be typeset: " + e.getMessage(), e);
-            }
+        List<Diagnostic> troubles = new ArrayList<>();
+        try (PDDocument document = new PDDocument();
+                PdfBoxRenderer renderer = builder(xhtml, document, troubles).buildPdfRenderer()) {
+            renderer.createPDFWithoutClosing();
+            refuse(troubles);
+            PdfIdentity.set(document, xhtml, date);
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 17);
+            document.save(bytes);
+            return bytes.toByteArray();
+        } catch (ExportException e) {
+            throw e;
+        } catch (IOException | RuntimeException e) {
+            throw new ExportException("The page could not be typeset: " + e.getMessage(), e);
         }
+    }
+
+    /**
+     * Has a thread of its own typeset a tiny page and throw it away, so that the typesetter is loaded and its code
+     * compiled by the time a real page comes. Worth its while only when {@link #pdf} follows after other work.
+     */
+    public static void warmUp() {
+        Thread thread = new Thread(() -> pdf(WARM_UP_PAGE, Optional.empty()), "typesetter warm-up");
+        thread.setDaemon(true);
+        // Should it fail, the real page will say so.
+        thread.setUncaughtExceptionHandler((failed, why) -> {});
+        thread.start();
     }
 
     private static PdfRendererBuilder builder(String xhtml, PDDocument document, List<Diagnostic> troubles) {

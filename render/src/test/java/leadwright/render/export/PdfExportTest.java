@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TimeZone;
+import java.util.concurrent.CompletableFuture;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
@@ -98,6 +99,20 @@ class PdfExportTest {
         } finally {
             TimeZone.setDefault(zone);
             Locale.setDefault(locale);
+        }
+    }
+
+    @Test
+    void several_at_once_do_not_disturb_each_other() {
+        String page = ProbePage.xhtml(ProbePage.Paper.A4);
+        byte[] alone = PdfExport.pdf(page, UNDATED);
+        PdfExport.warmUp();
+        List<CompletableFuture<byte[]>> runs = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            runs.add(CompletableFuture.supplyAsync(() -> PdfExport.pdf(page, UNDATED)));
+        }
+        for (CompletableFuture<byte[]> run : runs) {
+            assertThat(run.join()).isEqualTo(alone);
         }
     }
 
