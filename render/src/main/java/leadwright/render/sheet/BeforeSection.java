@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.TreeSet;
 import leadwright.catalog.device.Output;
 import leadwright.catalog.device.Port;
+import leadwright.catalog.device.SupplyConnection;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.MainsState;
@@ -37,7 +38,7 @@ final class BeforeSection {
         });
         page.in("p", "", () -> {
             checked(sheet, QuantityKind.TESTER_CHECK, "tester check", "Tester check", "µA");
-            if (plan.device().runsOnMains()) {
+            if (plan.device().runsOnMains() && plan.device().supply().connection() != SupplyConnection.PERMANENT) {
                 checked(sheet, QuantityKind.SUPPLY_VOLTAGE, "supply check", sheet.say("Line–earth"), "V");
             }
         });
@@ -53,13 +54,7 @@ final class BeforeSection {
                     .part(output.appliedPart())
                     .map(part -> part.name())
                     .orElse(output.id());
-            page.in(
-                    "p",
-                    "",
-                    () -> page.ticked(name + " made safe"
-                                    + output.madeSafeBy().map(how -> ": " + how).orElse(""))
-                            .field("initials", "w18", "")
-                            .box("w18", ""));
+            page.in("p", "", () -> page.ticked(name + ": to be made safe, two initials in its row"));
         }
     }
 

@@ -152,6 +152,9 @@ final class Names {
         return named.orElseGet(() -> switch (id) {
             case "inlet-earth" -> terms.say("earth pin of the inlet");
             case "cord-earth" -> terms.say("earth of the cord's connector");
+            case "earth" -> terms.say("Protective earth conductor");
+            case "functional-earth" -> terms.say("Functional earth conductor");
+            case "equipment" -> "Device";
             case "reference-earth" -> terms.say("reference earth");
             default -> id;
         });

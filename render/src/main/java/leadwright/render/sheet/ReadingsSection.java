@@ -4,13 +4,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leadwright.catalog.kit.Accuracy;
 import leadwright.catalog.rules.Limit;
 import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.Joint;
+import leadwright.planner.plan.MainsState;
 import leadwright.planner.plan.Obligation;
-import leadwright.planner.plan.Reading;
 import leadwright.planner.plan.Step;
 
 /**
@@ -19,8 +19,8 @@ import leadwright.planner.plan.Step;
  */
 final class ReadingsSection {
 
-    /** As many joints as can be named one by one and still be taken in at a glance. */
-    private static final int FEW = 6;
+    /** Lines up to which a group is not split over two pages. */
+    private static final int WHOLE = 8;
 
     private final Sheet sheet;
     private final Xhtml page;
@@ -36,28 +36,43 @@ final class ReadingsSection {
     }
 
     void write() {
+        Optional<Hookup> before = Optional.empty();
         for (Course.Stretch stretch : sheet.course().stretches()) {
-            stretch.hookup().flatMap(sheet.plan()::hookup).ifPresent(hookup -> wiring(hookup, stretch));
-            plugged = stretch.hookup().isPresent();
-            stretch.groups().forEach(group -> group(group, stretch.hookup().flatMap(sheet.plan()::hookup)));
+            Optional<Hookup> hookup = stretch.hookup().flatMap(sheet.plan()::hookup);
+            if (hookup.isPresent()) {
+                wiring(hookup.get(), before, stretch);
+                before = hookup;
+            }
+            plugged = hookup.isPresent();
+            stretch.groups().forEach(group -> group(group, hookup));
         }
     }
 
-    private void wiring(Hookup hookup, Course.Stretch stretch) {
-        boolean again = !listed.add(hookup.id());
-        if (again || listed.size() > 1) {
+    private void wiring(Hookup hookup, Optional<Hookup> before, Course.Stretch stretch) {
+        boolean first = listed.isEmpty();
+        listed.add(hookup.id());
+        if (!first || !stretch.opening().isEmpty()) {
             page.in("div", "change", () -> {
-                page.in(
-                        "p",
-                        "changing",
-                        () -> page.tick()
-                                .bold("OUTLET OFF. Change the wiring to hookup " + hookup.id() + drawing(hookup)
-                                        + "."));
-                change("Take off", stretch.parted());
-                change("Put on", stretch.joined());
+                if (!first) {
+                    page.in("p", "changing", () -> page.tick().bold(changing(hookup, stretch)));
+                }
+                stretch.opening().forEach(step -> page.in("p", "", () -> act(step)));
+                if (!first) {
+                    change("Take off", before, stretch.parted());
+                    change("Put on", Optional.of(hookup), stretch.joined());
+                }
             });
         }
         WiringSection.write(sheet, hookup, drawing(hookup), stretch.joined());
+    }
+
+    private String changing(Hookup hookup, Course.Stretch stretch) {
+        MainsState state = Stream.concat(stretch.parted().stream(), stretch.joined().stream())
+                .map(Step::state)
+                .findFirst()
+                .orElse(MainsState.OFF);
+        String words = sheet.words().state(state, Optional.empty());
+        return words + ". Change the wiring to hookup " + hookup.id() + drawing(hookup) + ".";
     }
 
     private String drawing(Hookup hookup) {
@@ -65,39 +80,18 @@ final class ReadingsSection {
         return at < 0 ? "" : ", drawing " + (at + 1);
     }
 
-    /** Few joints are named one by one; many by their wires, with the numbers that the drawing gives them. */
-    private void change(String words, List<Step> steps) {
-        if (steps.isEmpty()) {
+    /** What is moved, and the numbers that the drawing gives to the joints. */
+    private void change(String words, Optional<Hookup> standing, List<Step> steps) {
+        if (steps.isEmpty() || standing.isEmpty()) {
             return;
         }
         List<Joint> joints =
                 steps.stream().flatMap(step -> step.joint().stream()).toList();
-        String what;
-        if (joints.size() <= FEW) {
-            what = joints.stream()
-                    .map(joint -> end(joint.from()) + "–" + end(joint.to()))
-                    .collect(Collectors.joining(", "));
-        } else {
-            List<String> wires = joints.stream()
-                    .map(Joint::from)
-                    .filter(sheet.names()::isConnection)
-                    .toList();
-            what = sheet.names().subject(wires) + ", with what is between";
-        }
+        String what = new Change(sheet.names(), sheet.terms(), standing.get()).words(joints);
         int first = steps.get(0).number();
         int last = steps.get(steps.size() - 1).number();
         String numbers = first == last ? "no. " + first : "nos. " + first + "–" + last;
         page.in("p", "", () -> page.ticked(words + " " + steps.size() + " (" + numbers + "): " + what + "."));
-    }
-
-    private String end(String joined) {
-        if (sheet.names().isConnection(joined)) {
-            return sheet.names().subject(List.of(joined));
-        }
-        return joined.replace("#branch-", " branch ")
-                .replace("#", " ")
-                .replace('/', ' ')
-                .replace("jack-", "jack ");
     }
 
     private void group(Course.Group group, Optional<Hookup> hookup) {
@@ -106,7 +100,8 @@ final class ReadingsSection {
             page.in("table", "rows", () -> page.in("tbody", "", () -> onlyActs(group)));
             return;
         }
-        page.in("table", "rows", () -> {
+        String rows = group.lines().size() <= WHOLE ? "rows whole" : "rows";
+        page.in("table", rows, () -> {
             page.in("thead", "", () -> {
                 page.in("tr", "bar", () -> bar(group));
                 if (!caution.isEmpty()) {
@@ -155,13 +150,13 @@ final class ReadingsSection {
 
     private void line(Course.Line line, Optional<Hookup> hookup) {
         if (line instanceof Course.Value value) {
-            value(value.reading(), value.headed(), hookup);
+            value(value, hookup);
         } else if (line instanceof Course.Act act) {
             across("act", () -> act(act.step()));
         } else if (line instanceof Course.Note note) {
             across("act manner", () -> page.text(Amounts.inProse(note.text())));
         } else if (line instanceof Course.Heading heading) {
-            across("act", () -> page.bold(sheet.words().quantity(heading.of())));
+            across("act", () -> page.bold(sheet.words().quantity(heading.of(), heading.withComponent())));
         } else if (line instanceof Course.Null nulled) {
             nullRow(nulled);
         } else {
@@ -177,18 +172,20 @@ final class ReadingsSection {
         });
     }
 
-    private void value(Reading reading, boolean headed, Optional<Hookup> hookup) {
-        Obligation what = reading.obligation();
-        String source = RowWords.source(what);
+    private void value(Course.Value value, Optional<Hookup> hookup) {
+        Obligation what = value.reading().obligation();
         page.in("tr", "", () -> {
-            page.leaf("td", "no", reading.id());
+            page.leaf("td", "no", value.reading().id());
             page.in("td", "what", () -> {
                 page.bold(sheet.words().what(what, hookup));
-                if (headed) {
-                    page.span("manner", source.isEmpty() ? "" : " " + source);
+                if (value.under().isPresent()) {
+                    page.span(
+                            "manner",
+                            " " + RowWords.rest(what, !value.under().get().withComponent()));
                 } else {
+                    String source = RowWords.source(what);
                     page.empty("br");
-                    page.span("manner", sheet.words().quantity(what) + (source.isEmpty() ? "" : ", " + source));
+                    page.span("manner", sheet.words().quantity(what, true) + (source.isEmpty() ? "" : ", " + source));
                 }
             });
             page.in("td", "limit", () -> {
@@ -200,9 +197,9 @@ final class ReadingsSection {
                     page.text("none");
                 }
             });
-            page.leaf("td", "value write", Amounts.unit(what));
+            page.leaf("td", "value write", sheet.unit(what));
             if (Amounts.correctable(what)) {
-                page.leaf("td", "value write", Amounts.unit(what));
+                page.leaf("td", "value write", sheet.unit(what));
             } else {
                 page.leaf("td", "value", "–");
             }

@@ -74,27 +74,48 @@ final class RowWords {
         };
     }
 
-    /** The quantity with method and component. */
-    String quantity(Obligation reading) {
+    /** The quantity with its method, and with its component where asked. */
+    String quantity(Obligation reading, boolean withComponent) {
         StringBuilder line = new StringBuilder(terms.say(named(reading.quantity())));
         reading.method().map(Method::word).ifPresent(method -> line.append(", ").append(method));
-        reading.component().ifPresent(component -> line.append(component == Component.AC ? ", a.c." : ", d.c."));
+        if (withComponent) {
+            reading.component()
+                    .map(RowWords::component)
+                    .ifPresent(word -> line.append(", ").append(word));
+        }
         return line.toString();
+    }
+
+    /** What a row under a heading still has to say. */
+    static String rest(Obligation reading, boolean withComponent) {
+        String component =
+                withComponent ? reading.component().map(RowWords::component).orElse("") : "";
+        String source = source(reading);
+        return component.isEmpty() || source.isEmpty() ? component + source : component + ", " + source;
     }
 
     /** Polarity of the source that puts mains on the part; empty for other readings. */
     static String source(Obligation reading) {
-        return reading.sourcePolarity().map(source -> "source " + source.word()).orElse("");
+        return reading.sourcePolarity()
+                .map(source -> "source\u00a0" + source.word())
+                .orElse("");
     }
 
-    /** Which jacks the reading selects: {@code jacks 1+2 against 3, 4 to earth}. */
+    private static String component(Component component) {
+        return component == Component.AC ? "a.c." : "d.c.";
+    }
+
+    /** Which jacks the reading selects: {@code jack 1+2 to 3; jack 4 to earth}. */
     String jacks(Demand demand, Hookup hookup) {
         if (demand.isNothing()) {
             return "";
         }
         StringBuilder words = new StringBuilder(jackNumbers(demand.measured(), hookup, "jack\u00a0"));
         if (!demand.against().isEmpty()) {
-            words.append(" against ").append(jackNumbers(demand.against(), hookup, ""));
+            TreeSet<String> others = new TreeSet<>(demand.measured());
+            others.addAll(demand.against());
+            boolean rest = hookup.chains().stream().allMatch(chain -> others.contains(chain.connection()));
+            words.append(rest ? " to the rest" : " to " + jackNumbers(demand.against(), hookup, ""));
         }
         if (!demand.earthed().isEmpty()) {
             words.append("; ")
@@ -146,10 +167,10 @@ final class RowWords {
                 switch (state) {
                     case OFF -> off(mode);
                     case NORMAL -> "NORMAL, no fault";
-                    case NORMAL_SUPPLY_OPEN -> "NORMAL, SUPPLY OPEN: STILL LIVE";
+                    case NORMAL_SUPPLY_OPEN -> "NORMAL, SUPPLY OPEN";
                     case NORMAL_EARTH_OPEN -> "NORMAL, EARTH OPEN";
                     case REVERSED -> "REVERSED, no fault";
-                    case REVERSED_SUPPLY_OPEN -> "REVERSED, SUPPLY OPEN: STILL LIVE";
+                    case REVERSED_SUPPLY_OPEN -> "REVERSED, SUPPLY OPEN";
                     case REVERSED_EARTH_OPEN -> "REVERSED, EARTH OPEN";
                     case INSTALLED_ON -> "INSTALLED AND ON";
                     case ISOLATED -> "ISOLATED by a licensed person";
@@ -167,7 +188,8 @@ final class RowWords {
     /** What the hands must know in a state; empty where nothing out of the ordinary. */
     static String caution(MainsState state) {
         return switch (state.fault()) {
-            case SUPPLY_OPEN -> "One conductor is live. Nothing is plugged, opened or touched; insulated probe only.";
+            case SUPPLY_OPEN ->
+                "STILL LIVE: one conductor. Nothing is plugged, opened or touched; insulated probe only.";
             case EARTH_OPEN -> "The housing may be live. Insulated probe only, no other contact with metal.";
             case NONE -> "";
         };

@@ -1,6 +1,7 @@
 package leadwright.render.sheet;
 
 import java.util.Map;
+import leadwright.catalog.rules.QuantityKind;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Obligation;
 
@@ -27,6 +28,18 @@ record Sheet(Plan plan, Terms terms, Names names, RowWords words, Course course,
 
     boolean has(Obligation.Phase phase) {
         return plan.readings().stream().anyMatch(each -> each.obligation().phase() == phase);
+    }
+
+    /** The unit in the box of a reading; a resistor that is read as one is written in its own unit. */
+    String unit(Obligation reading) {
+        boolean resistor = reading.quantity() == QuantityKind.TESTER_CHECK
+                && reading.component().isEmpty();
+        return plan.kit().checks().stream()
+                .filter(check -> resistor && reading.of().contains(check.id()))
+                .map(check -> check.value().text())
+                .map(text -> Amounts.letters(text.substring(text.indexOf(' ') + 1)))
+                .findFirst()
+                .orElseGet(() -> Amounts.unit(reading));
     }
 
     String say(String phrase) {

@@ -22,6 +22,9 @@ import leadwright.planner.plan.Step;
 /** The countable list of one hookup: jack, what is in between, wire, a tick per end, and the total. */
 final class WiringSection {
 
+    /** Wires up to which the list is not split over two pages. */
+    private static final int WHOLE = 24;
+
     private WiringSection() {}
 
     /** Chains of one bundle, part and run of items: one row. */
@@ -29,9 +32,11 @@ final class WiringSection {
 
     static void write(Sheet sheet, Hookup hookup, String drawing, List<Step> joined) {
         Numbers numbers = Numbers.of(joined);
+        // A trunk has one tick, however many rows it stands in.
+        Set<String> ticked = new HashSet<>();
         Xhtml page = sheet.page();
         int wires = hookup.chains().size();
-        page.in("table", "wires", () -> {
+        page.in("table", hookup.chains().size() <= WHOLE ? "wires whole" : "wires", () -> {
             page.in(
                     "thead",
                     "",
@@ -47,7 +52,7 @@ final class WiringSection {
                         });
                     }));
             page.in("tbody", "", () -> {
-                runs(sheet, hookup).forEach((run, chains) -> row(sheet, hookup, run, chains, numbers));
+                runs(sheet, hookup).forEach((run, chains) -> row(sheet, hookup, run, chains, numbers, ticked));
                 hookup.earth().forEach(path -> earth(sheet, path, numbers));
                 open(sheet, hookup);
             });
@@ -94,12 +99,13 @@ final class WiringSection {
                 .isPresent();
     }
 
-    private static void row(Sheet sheet, Hookup hookup, Run run, List<Chain> chains, Numbers numbers) {
+    private static void row(
+            Sheet sheet, Hookup hookup, Run run, List<Chain> chains, Numbers numbers, Set<String> ticked) {
         Xhtml page = sheet.page();
         page.in("tr", "", () -> {
             page.leaf("td", "jack", "jack\u00a0" + jacks(hookup, run, chains));
             page.in("td", "through", () -> {
-                through(sheet, chains.get(0), numbers);
+                through(sheet, chains.get(0), numbers, ticked);
             });
             page.in("td", "", () -> {
                 page.text(run.part() + ": ");
@@ -108,7 +114,9 @@ final class WiringSection {
                         page.bold(sheet.names().wire(chain.connection()));
                         List<String> ends = ends(sheet.plan(), chain);
                         tick(page, numbers.of(ends.get(0), ends.get(1)));
-                        tick(page, numbers.of(ends.get(ends.size() - 2), ends.get(ends.size() - 1)));
+                        if (ends.size() > 2) {
+                            tick(page, numbers.of(ends.get(ends.size() - 2), ends.get(ends.size() - 1)));
+                        }
                     });
                     page.text(" ");
                 }
@@ -118,14 +126,14 @@ final class WiringSection {
     }
 
     /** Items from the tester to the device: a fan-out by its instance with a tick for its trunk, all else by kind. */
-    private static void through(Sheet sheet, Chain chain, Numbers numbers) {
+    private static void through(Sheet sheet, Chain chain, Numbers numbers, Set<String> ticked) {
         Xhtml page = sheet.page();
         String towardsTester = "jack-" + chain.jack();
         for (int i = chain.items().size() - 1; i >= 0; i--) {
             String item = chain.items().get(i);
             boolean fanOut = isFanOut(sheet.plan(), item);
             page.text(fanOut ? item.replace('/', ' ') : kind(item));
-            if (fanOut) {
+            if (fanOut && ticked.add(item)) {
                 tick(page, numbers.of(item, towardsTester));
             }
             page.text(i > 0 ? " → " : "");

@@ -11,6 +11,9 @@ import javax.xml.stream.XMLStreamWriter;
  */
 final class Xhtml {
 
+    /** Characters that fit on a line of any column. */
+    private static final int SHORT = 24;
+
     private final StringWriter page = new StringWriter();
     private final XMLStreamWriter out;
 
@@ -91,9 +94,12 @@ final class Xhtml {
         return in("span", "tick", () -> text("")).text("\u00a0");
     }
 
-    /** A square to tick with what it ticks, and a space after. */
+    /** A square to tick with what it ticks, and a space after; short words stay beside their square. */
     Xhtml ticked(String words) {
-        return tick().text(words + " ");
+        if (words.length() > SHORT) {
+            return tick().text(words + " ");
+        }
+        return in("span", "ticked", () -> tick().text(words)).text(" ");
     }
 
     /** A box to write in, with a label before and a unit inside at its right. */

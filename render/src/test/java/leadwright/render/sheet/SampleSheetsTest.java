@@ -1,0 +1,110 @@
+package leadwright.render.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import leadwright.catalog.house.House;
+import leadwright.catalog.read.DeviceReader;
+import leadwright.catalog.read.KitReader;
+import leadwright.catalog.table.RuleSets;
+import leadwright.planner.Outcome;
+import leadwright.planner.Plan;
+import leadwright.planner.Planner;
+import leadwright.planner.Request;
+import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.Occasion;
+import leadwright.planner.plan.Reading;
+import leadwright.planner.plan.Step;
+import leadwright.render.diagram.Diagrams;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What holds for the sheet of every real plan: nothing of the plan is lost on the way to paper. */
+class SampleSheetsTest {
+
+    @ParameterizedTest(name = "{0} on {1} by {2}")
+    @CsvSource({
+        "brindlewick-ward-monitor, k1-marrowgate-bench, iec-62353-2014",
+        "dovecote-infant-warmer, k1-marrowgate-bench, iec-62353-2014",
+        "oddlebar-rescue-set, k1-marrowgate-bench, iec-62353-2014",
+        "slaterow-tilt-table, k3-fixed-plant-case, iec-62353-2014",
+        "wickling-rhythm-card, k1-marrowgate-bench, iec-60601-1-ed3",
+    })
+    void nothingOfThePlanIsLost(String device, String kit, String rules) throws IOException {
+        Plan plan = plan(device, kit, rules);
+        String sheet = BenchSheet.xhtml(plan, Diagrams.draw(plan), List.of());
+
+        assertThat(found(sheet, "<td class=\"no\">(R\\d+)</td>"))
+                .as("one row a reading, in step order")
+                .isEqualTo(plan.readings().stream().map(Reading::id).toList());
+        assertThat(found(sheet, ">(OUTLET OFF|ISOLATED)[^<]*Change the wiring to hookup (H\\d+)"))
+                .as("one change of wiring a visit after the first")
+                .hasSize(visits(plan).size() - 1);
+        List<String> lists = found(sheet, "colspan=\"2\">Hookup (H\\d+)");
+        assertThat(lists).as("a list of wires a visit").isEqualTo(visits(plan));
+        int wires = visits(plan).stream()
+                .map(id -> plan.hookup(id).orElseThrow())
+                .mapToInt(hookup -> hookup.chains().size() + hookup.earth().size())
+                .sum();
+        assertThat(found(sheet, "<span class=\"(wire)\">")).as("every wire, each time").hasSize(wires);
+        for (Hookup hookup : plan.hookups()) {
+            if (!hookup.chains().isEmpty()) {
+                int count = hookup.chains().size();
+                assertThat(sheet).contains(count + " of " + count);
+            }
+        }
+        for (Step step : plan.steps()) {
+            if (step.does() == Step.Act.START
+                    || step.does() == Step.Act.SHUT_DOWN
+                    || step.does() == Step.Act.WAIT
+                    || step.does() == Step.Act.MAKE_SAFE) {
+                assertThat(sheet).contains(step.text());
+            }
+        }
+        assertThat(found(sheet, "(<svg )")).isNotEmpty();
+    }
+
+    private static List<String> visits(Plan plan) {
+        List<String> visits = new ArrayList<>();
+        for (Step step : plan.steps()) {
+            step.hookup().ifPresent(id -> {
+                if (visits.isEmpty() || !visits.get(visits.size() - 1).equals(id)) {
+                    visits.add(id);
+                }
+            });
+        }
+        return visits;
+    }
+
+    private static List<String> found(String sheet, String pattern) {
+        List<String> found = new ArrayList<>();
+        Matcher matcher = Pattern.compile(pattern).matcher(sheet);
+        while (matcher.find()) {
+            found.add(matcher.group(1));
+        }
+        return found;
+    }
+
+    private static Plan plan(String device, String kit, String rules) throws IOException {
+        Outcome outcome = Planner.plan(new Request(
+                DeviceReader.read(device, sample(device)).orThrow(),
+                KitReader.read(kit, sample(kit)).orThrow(),
+                RuleSets.builtIn().find(rules).orElseThrow(),
+                House.defaults(),
+                Occasion.RECURRENT,
+                Optional.empty()));
+        assertThat(outcome).isInstanceOf(Outcome.Planned.class);
+        return ((Outcome.Planned) outcome).plan();
+    }
+
+    private static byte[] sample(String name) throws IOException {
+        return Files.readAllBytes(Path.of("../samples", name + ".yaml"));
+    }
+}
