@@ -53,7 +53,9 @@ class SampleSheetsTest {
                 .map(id -> plan.hookup(id).orElseThrow())
                 .mapToInt(hookup -> hookup.chains().size() + hookup.earth().size())
                 .sum();
-        assertThat(found(sheet, "<span class=\"(wire)\">")).as("every wire, each time").hasSize(wires);
+        assertThat(found(sheet, "<span class=\"(wire)\">"))
+                .as("every wire, each time")
+                .hasSize(wires);
         for (Hookup hookup : plan.hookups()) {
             if (!hookup.chains().isEmpty()) {
                 int count = hookup.chains().size();
