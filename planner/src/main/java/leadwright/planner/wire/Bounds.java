@@ -2,22 +2,25 @@ package leadwright.planner.wire;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToLongFunction;
 
 /**
  * Phase 8: how many hookups are needed at least.
  *
  * <p>Needs: fitting test, twins, requirements none of which follows from another. Gives: bounds with their argument.
- * Method: for a family of requirements the most that one hookup takes, found by an exhaustive search that tries twins once;
- * the family divided by it, rounded up. Families: all; those that measure one connection alone; those told apart only by
- * twins. And families of which no two share a hookup. Cost: small for families of twins, whose members are tried in one
- * order; each search has a budget and a search that ends early gives no bound. Proof: each hookup takes at most that many.
+ * Method: give the requirements weights; no hookup holds more than the heaviest set that fits one; so there are at least
+ * the whole weight divided by that, rounded up. First weight one for those that measure one connection alone, which needs
+ * few words; then the weights of phase 8a; then requirements of which no two share a hookup. Cost: a search for a heaviest
+ * set per round; each has a budget, and one that ends early gives no bound. Proof: whole numbers throughout.
  */
 final class Bounds {
-    private static final int MOST_CASES = 30_000;
+    private static final long MOST_CASES = 60_000;
+    private static final int MOST_ROUNDS = 60;
+    /** A common multiple of the denominators 1 to 12, so that usual weights come out exact. */
+    private static final int SCALE = 27_720;
 
     private final Scene scene;
     private final Fit fit;
@@ -34,25 +37,27 @@ final class Bounds {
     /**
      * A lower bound.
      *
-     * @param family what it counts
-     * @param perHookup most of the family that one hookup takes
+     * @param weights by requirement number
+     * @param heaviest most weight that one hookup holds
      */
-    record Bound(int hookups, String argument, List<Requirement> family, int perHookup) {}
+    record Bound(int hookups, String argument, long[] weights, long heaviest) {
+        Bound raised(int to, String why) {
+            return new Bound(to, why, weights, heaviest);
+        }
+
+        long weight(Requirement each) {
+            return weights[each.index()];
+        }
+    }
 
     /** The best bound found; stops at one that is known to be reached. */
     Bound best(int reached) {
         Bound best = one();
-        List<List<Requirement>> families = new ArrayList<>();
-        families.add(alone());
-        families.addAll(told());
-        families.add(core);
-        for (List<Requirement> family : families) {
-            if (best.hookups() >= reached) {
-                return best;
-            }
-            if (family.size() > best.hookups()) {
-                best = better(best, counted(family));
-            }
+        if (reached > 1) {
+            best = better(best, alone());
+        }
+        if (best.hookups() < reached) {
+            best = better(best, weighed());
         }
         if (best.hookups() < reached) {
             best = better(best, strangers());
@@ -60,16 +65,31 @@ final class Bounds {
         return best;
     }
 
-    private static Bound better(Bound one, Bound other) {
-        return other.hookups() > one.hookups() ? other : one;
+    /** The higher; of equals the words of the first with the weights that come nearer to the next number. */
+    private Bound better(Bound one, Bound other) {
+        if (other.hookups() != one.hookups()) {
+            return other.hookups() > one.hookups() ? other : one;
+        }
+        boolean sharper = sum(other.weights()) * one.heaviest() > sum(one.weights()) * other.heaviest();
+        return sharper ? new Bound(one.hookups(), one.argument(), other.weights(), other.heaviest()) : one;
+    }
+
+    private static long sum(long[] weights) {
+        return java.util.Arrays.stream(weights).sum();
     }
 
     private Bound one() {
-        return new Bound(1, "There cannot be fewer than one.", List.of(), Integer.MAX_VALUE);
+        return new Bound(1, "There cannot be fewer than one.", unit(core), core.size());
+    }
+
+    private long[] unit(List<Requirement> family) {
+        long[] weights = new long[scene.requirements().size()];
+        family.forEach(each -> weights[each.index()] = 1);
+        return weights;
     }
 
     /** For each connection that some requirement measures alone, the requirement that asks for most beside it. */
-    private List<Requirement> alone() {
+    private Bound alone() {
         Map<Integer, Requirement> byConnection = new LinkedHashMap<>();
         for (Requirement each : core) {
             BitSet measured = each.with(Requirement.MEASURED);
@@ -80,63 +100,132 @@ final class Bounds {
                         (one, other) -> other.all().cardinality() > one.all().cardinality() ? other : one);
             }
         }
-        return List.copyOf(byConnection.values());
-    }
-
-    /** Requirements that an exchange of twins makes of one another. */
-    private List<List<Requirement>> told() {
-        List<List<Requirement>> families = new ArrayList<>();
-        BitSet placed = new BitSet();
-        Draft nothing = Draft.empty(scene.connections().size());
-        for (Requirement each : core) {
-            if (placed.get(each.index())) {
-                continue;
-            }
-            Map<Integer, Requirement> family = new LinkedHashMap<>();
-            List<Requirement> open = new ArrayList<>(List.of(each));
-            while (!open.isEmpty()) {
-                Requirement next = open.remove(open.size() - 1);
-                if (family.put(next.index(), next) == null) {
-                    open.addAll(twins.equivalents(next, nothing));
-                }
-            }
-            family.keySet().forEach(placed::set);
-            families.add(List.copyOf(family.values()));
-        }
-        families.sort(Comparator.comparingInt((List<Requirement> family) -> -family.size()));
-        return families;
-    }
-
-    /** Most of a family that one hookup takes, and what follows. */
-    private Bound counted(List<Requirement> family) {
-        Most search = new Most(family);
-        int most = search.run();
-        if (most == 0) {
+        int count = byConnection.size();
+        if (count == 0) {
             return one();
         }
-        int hookups = (family.size() + most - 1) / most;
-        return new Bound(hookups, argument(family, most, search.cases, hookups), family, most);
+        long[] weights = unit(List.copyOf(byConnection.values()));
+        Packs packs = packs(each -> weights[each.index()]);
+        Draft heaviest = packs.heaviest();
+        if (!packs.complete()) {
+            return one();
+        }
+        long most = weight(heaviest, weights);
+        int hookups = (int) ((count + most - 1) / most);
+        return new Bound(hookups, aloneArgument(count, most, packs.cases(), hookups), weights, most);
     }
 
-    private String argument(List<Requirement> family, int most, int cases, int hookups) {
+    private String aloneArgument(int count, long most, long cases, int hookups) {
         int jacks = scene.jackCount();
-        String sum = family.size() + "/" + most + " rounded up = " + hookups;
-        boolean single =
-                family.stream().allMatch(each -> each.with(Requirement.MEASURED).cardinality() == 1);
-        long distinct = family.stream()
-                .map(each -> each.with(Requirement.MEASURED))
-                .distinct()
-                .count();
-        if (single && distinct == family.size() && most == jacks) {
-            return family.size() + " connections must each stand alone on one of " + jacks + " jacks, so " + sum + ".";
+        String sum = count + "/" + most + " rounded up = " + hookups + ".";
+        if (most == jacks) {
+            return count + " connections must each stand alone on one of " + jacks + " jacks, so " + sum;
         }
-        if (single && distinct == family.size() && most == jacks - 1) {
-            return family.size()
-                    + " connections must each stand alone, and what they are read against takes at least one of the "
-                    + jacks + " jacks, so " + sum + ".";
+        if (most == jacks - 1) {
+            return count + " connections must each stand alone, and what they are read against takes one of the "
+                    + jacks + " jacks at least, so " + sum;
         }
-        return "Of " + family.size() + " demands" + (single ? " that each measure one connection alone" : "")
-                + " no hookup takes more than " + most + " (" + cases + " cases looked at), so " + sum + ".";
+        return count + " connections must each stand alone, and no hookup has room for more than " + most
+                + " of them beside" + " what they are read against (" + cases + " cases looked at), so " + sum;
+    }
+
+    private Packs packs(ToLongFunction<Requirement> weight) {
+        return new Packs(scene, fit, twins, core, weight, MOST_CASES);
+    }
+
+    private static long weight(Draft draft, long[] weights) {
+        return draft.members().stream().mapToLong(each -> weights[each.index()]).sum();
+    }
+
+    /** Requirements that an exchange of twins makes of one another, by number. */
+    private int[] kinds() {
+        int[] kinds = new int[scene.requirements().size()];
+        java.util.Arrays.fill(kinds, -1);
+        Draft nothing = Draft.empty(scene.connections().size());
+        int next = 0;
+        for (Requirement each : core) {
+            if (kinds[each.index()] >= 0) {
+                continue;
+            }
+            List<Requirement> open = new ArrayList<>(List.of(each));
+            while (!open.isEmpty()) {
+                Requirement member = open.remove(open.size() - 1);
+                if (kinds[member.index()] < 0) {
+                    kinds[member.index()] = next;
+                    open.addAll(twins.equivalents(member, nothing));
+                }
+            }
+            next++;
+        }
+        return kinds;
+    }
+
+    private Bound weighed() {
+        int[] kinds = kinds();
+        int count = java.util.Arrays.stream(kinds).max().orElse(0) + 1;
+        int[] counts = new int[count];
+        core.forEach(each -> counts[kinds[each.index()]]++);
+        List<int[]> patterns = Weighing.start(count);
+        Bound best = one();
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            long[] byKind = Weighing.whole(Weighing.solve(counts, patterns), SCALE);
+            long[] weights = new long[kinds.length];
+            core.forEach(each -> weights[each.index()] = byKind[kinds[each.index()]]);
+            Packs packs = packs(each -> weights[each.index()]);
+            Draft heaviest = packs.heaviest();
+            if (!packs.complete()) {
+                return best;
+            }
+            best = better(best, bound(weights, weight(heaviest, weights), packs.cases(), kinds));
+            int[] pattern = new int[count];
+            heaviest.members().forEach(each -> pattern[kinds[each.index()]]++);
+            if (patterns.stream().anyMatch(known -> java.util.Arrays.equals(known, pattern))) {
+                return best;
+            }
+            patterns.add(pattern);
+        }
+        return best;
+    }
+
+    private Bound bound(long[] scaled, long scaledHeaviest, long cases, int[] kinds) {
+        long divisor = scaledHeaviest;
+        for (long weight : scaled) {
+            divisor = gcd(divisor, weight);
+        }
+        long[] weights = new long[scaled.length];
+        for (int i = 0; i < weights.length; i++) {
+            weights[i] = scaled[i] / divisor;
+        }
+        long heaviest = scaledHeaviest / divisor;
+        long sum = sum(weights);
+        int hookups = (int) ((sum + heaviest - 1) / heaviest);
+        String argument = "Give the demands these weights: " + listed(weights, kinds) + ". They weigh " + sum
+                + " together, and no hookup holds more than " + heaviest + " (" + cases + " cases looked at), so " + sum
+                + "/"
+                + heaviest + " rounded up = " + hookups + ".";
+        return new Bound(hookups, argument, weights, heaviest);
+    }
+
+    private static long gcd(long one, long other) {
+        return other == 0 ? one : gcd(other, one % other);
+    }
+
+    /** Weights by kind, each kind with one of its demands. */
+    private String listed(long[] weights, int[] kinds) {
+        Map<Integer, List<Requirement>> byKind = new LinkedHashMap<>();
+        for (Requirement each : core) {
+            if (weights[each.index()] > 0) {
+                byKind.computeIfAbsent(kinds[each.index()], key -> new ArrayList<>())
+                        .add(each);
+            }
+        }
+        List<String> texts = new ArrayList<>();
+        for (List<Requirement> kind : byKind.values()) {
+            Requirement first = kind.get(0);
+            String many = kind.size() == 1 ? "" : "each of " + kind.size() + " like ";
+            texts.add(weights[first.index()] + " for " + many + first.describe());
+        }
+        return String.join("; ", texts);
     }
 
     /** Requirements of which no two share a hookup. */
@@ -152,50 +241,7 @@ final class Bounds {
         return new Bound(
                 family.size(),
                 family.size() + " demands of which no two can share a hookup need a hookup each.",
-                family,
+                unit(family),
                 1);
-    }
-
-    /** The most members of a family that fit one hookup. */
-    private final class Most {
-        private final List<Requirement> family;
-        private final boolean[] out;
-        private int best;
-        private int cases;
-
-        Most(List<Requirement> family) {
-            this.family = family;
-            this.out = new boolean[scene.requirements().size()];
-        }
-
-        /** 0 where the budget ended first. */
-        int run() {
-            extend(Draft.empty(scene.connections().size()), 0, 0);
-            return cases > MOST_CASES ? 0 : Math.max(best, 1);
-        }
-
-        private void extend(Draft draft, int from, int count) {
-            best = Math.max(best, count);
-            List<Requirement> closed = new ArrayList<>();
-            int left = family.size() - from;
-            for (int i = from; i < family.size() && count + left > best && cases <= MOST_CASES; i++, left--) {
-                Requirement each = family.get(i);
-                if (out[each.index()]) {
-                    continue;
-                }
-                cases++;
-                if (fit.fits(draft, each) != Verdict.NO) {
-                    extend(draft.with(each), i + 1, count + 1);
-                }
-                // Without this one, its twins as seen from here lead to nothing new.
-                for (Requirement twin : twins.equivalents(each, draft)) {
-                    if (!out[twin.index()]) {
-                        out[twin.index()] = true;
-                        closed.add(twin);
-                    }
-                }
-            }
-            closed.forEach(each -> out[each.index()] = false);
-        }
     }
 }

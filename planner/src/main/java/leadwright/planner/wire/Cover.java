@@ -10,14 +10,11 @@ import java.util.function.Function;
  * Phase 9: the fewest hookups.
  *
  * <p>Needs: fitting test, requirements that each fit a hookup. Gives: hookups that serve them all, a lower bound, and the
- * argument. Method: greedy hookups in several orders; the bounds of phase 8; where these do not meet, for every number in
- * between a search over all ways to hand the requirements out, ways that differ by an exchange of twins tried once. Cost:
- * exponential in the worst case, with a budget; a search that ends early leaves an honest gap. Proof: what fits stays
- * fitting when something is left out, so hookups may be taken to share no requirement, and a partition is looked for.
+ * argument. Method: greedy hookups in several orders; the bounds of phase 8; where these do not meet, the search of phase 9a
+ * for every number in between. Cost: that of its parts; a search that ends at its budget leaves an honest gap. Proof: the
+ * answer is a wiring, the bound is an argument, and a number in between is ruled out by a search that ended.
  */
 final class Cover {
-    private static final long MOST_CASES = 150_000;
-
     private final Scene scene;
     private final Fit fit;
 
@@ -35,11 +32,10 @@ final class Cover {
             return new Covering(List.of(), 0, "");
         }
         Twins twins = new Twins(scene, core);
-        Sequence sequence = new Sequence(twins, core);
-        List<Draft> best = greedy(sequence.order(), draft -> 0);
+        List<Draft> best = greedy(core, draft -> 0);
         Bounds bounds = new Bounds(scene, fit, twins, core);
-        Bounds.Bound bound = whole(core, bounds.best(best.size()));
-        for (List<Requirement> order : orders(sequence.order())) {
+        Bounds.Bound bound = best.size() == 2 ? whole(core, bounds.best(1)) : bounds.best(best.size());
+        for (List<Requirement> order : orders(core)) {
             for (Function<Draft, Integer> growth : List.<Function<Draft, Integer>>of(Draft::cells, Draft::present)) {
                 if (best.size() > bound.hookups()) {
                     List<Draft> next = greedy(order, growth);
@@ -47,7 +43,7 @@ final class Cover {
                 }
             }
         }
-        return close(best, bound, sequence);
+        return close(best, bound, core, twins);
     }
 
     /** All together in one hookup: if that fails there are two at least. */
@@ -58,7 +54,7 @@ final class Cover {
         Draft all = Draft.of(scene.connections().size(), core);
         boolean apart = core.stream().anyMatch(each -> !all.suits(scene, each));
         if (apart) {
-            return new Bounds.Bound(2, "Some demands cannot share a hookup, so one is not enough.", core, core.size());
+            return bound.raised(2, "Some demands cannot share a hookup, so one is not enough.");
         }
         if (fit.fits(all) != Verdict.NO) {
             return bound;
@@ -68,7 +64,7 @@ final class Cover {
                         + scene.jackCount() + " jacks, so one hookup is not enough."
                 : "All demands together need more than the kit has or the row of jacks can tie,"
                         + " so one hookup is not enough.";
-        return new Bounds.Bound(2, why, List.of(), Integer.MAX_VALUE);
+        return bound.raised(2, why);
     }
 
     private static List<List<Requirement>> orders(List<Requirement> order) {
@@ -107,129 +103,37 @@ final class Cover {
     }
 
     /** Closes the gap between bound and answer, as far as the budget goes. */
-    private Covering close(List<Draft> reached, Bounds.Bound bound, Sequence sequence) {
+    private Covering close(List<Draft> reached, Bounds.Bound bound, List<Requirement> core, Twins twins) {
         List<Draft> best = reached;
         int lower = bound.hookups();
         StringBuilder argument = new StringBuilder(bound.argument());
+        Canon canon = new Canon(twins, core);
         while (lower < best.size()) {
-            Search search = new Search(sequence, bound, lower);
-            Optional<List<Draft>> found = search.run();
+            Partition search = new Partition(scene, fit, bound, canon);
+            Optional<List<Draft>> found = search.among(lower, core);
+            String what =
+                    " to share " + core.size() + " demands among " + lower + (lower == 1 ? " hookup" : " hookups");
             if (found.isPresent()) {
                 best = found.get();
-                argument.append(" The search over all ways to share ")
-                        .append(sequence.order().size())
-                        .append(" demands among ")
-                        .append(lower)
-                        .append(" hookups found one after ")
-                        .append(search.cases)
-                        .append(" cases.");
-            } else if (search.cases > MOST_CASES) {
-                argument.append(" The search for ")
-                        .append(lower)
-                        .append(" hookups ended at its budget of ")
-                        .append(MOST_CASES)
-                        .append(" cases: ")
-                        .append(best.size())
-                        .append(" is not proven to be the fewest.");
+                argument.append(" A search for a way").append(what).append(" found one.");
+            } else if (search.ended()) {
+                argument.append(" The search for a way").append(what).append(" ended at its budget after ");
+                argument.append(search.cases()).append(" cases: ").append(unproven(best));
                 return new Covering(best, lower, argument.toString());
-            } else if (search.unknown) {
-                argument.append(" Whether ")
-                        .append(lower)
-                        .append(" would do hangs on wirings that were not searched: ")
-                        .append(best.size())
-                        .append(" is not proven to be the fewest.");
+            } else if (search.unknownMet()) {
+                argument.append(" Whether there is a way").append(what);
+                argument.append(" hangs on wirings that were not searched: ").append(unproven(best));
                 return new Covering(best, lower, argument.toString());
             } else {
-                argument.append(" The search over all ways to share ")
-                        .append(sequence.order().size())
-                        .append(" demands among ")
-                        .append(lower)
-                        .append(lower == 1 ? " hookup" : " hookups")
-                        .append(" ruled them out in ")
-                        .append(search.cases)
-                        .append(" cases.");
+                argument.append(" The search over all ways").append(what);
+                argument.append(" ruled them out in ").append(search.cases()).append(" cases.");
                 lower++;
             }
         }
         return new Covering(best, lower, argument.toString());
     }
 
-    /** All ways to hand the requirements out among a number of hookups. */
-    private final class Search {
-        private final Sequence sequence;
-        private final Bounds.Bound bound;
-        private final int hookups;
-        private final int[] hookup;
-        private final List<Draft> drafts = new ArrayList<>();
-        private long cases;
-        private boolean unknown;
-
-        Search(Sequence sequence, Bounds.Bound bound, int hookups) {
-            this.sequence = sequence;
-            this.bound = bound;
-            this.hookups = hookups;
-            this.hookup = new int[sequence.order().size()];
-        }
-
-        Optional<List<Draft>> run() {
-            return place(0) ? Optional.of(List.copyOf(drafts)) : Optional.empty();
-        }
-
-        private boolean place(int at) {
-            if (at == hookup.length) {
-                return true;
-            }
-            if (cases > MOST_CASES || !roomLeft(at)) {
-                return false;
-            }
-            Requirement each = sequence.order().get(at);
-            int least = sequence.least(at, hookup);
-            for (int h = least; h < drafts.size(); h++) {
-                Draft was = drafts.get(h);
-                if (goes(was, each)) {
-                    drafts.set(h, was.with(each));
-                    hookup[at] = h;
-                    if (place(at + 1)) {
-                        return true;
-                    }
-                    drafts.set(h, was);
-                }
-            }
-            if (drafts.size() < hookups) {
-                cases++;
-                drafts.add(Draft.empty(scene.connections().size()).with(each));
-                hookup[at] = drafts.size() - 1;
-                if (place(at + 1)) {
-                    return true;
-                }
-                drafts.remove(drafts.size() - 1);
-            }
-            return false;
-        }
-
-        private boolean goes(Draft was, Requirement each) {
-            cases++;
-            Verdict verdict = fit.fits(was, each);
-            unknown |= verdict == Verdict.UNKNOWN;
-            return verdict == Verdict.YES;
-        }
-
-        /** Whether the hookups can still take what is left of the family that the bound counts. */
-        private boolean roomLeft(int at) {
-            if (bound.family().isEmpty()) {
-                return true;
-            }
-            long left = sequence.order().subList(at, hookup.length).stream()
-                    .filter(bound.family()::contains)
-                    .count();
-            long room = (long) (hookups - drafts.size()) * bound.perHookup();
-            for (Draft draft : drafts) {
-                room += bound.perHookup()
-                        - draft.members().stream()
-                                .filter(bound.family()::contains)
-                                .count();
-            }
-            return left <= room;
-        }
+    private static String unproven(List<Draft> best) {
+        return best.size() + " is not proven to be the fewest.";
     }
 }

@@ -15,6 +15,7 @@ final class Draft {
     private final List<Requirement> members;
     private final int[] cell;
     private final int cells;
+    private final int[] sizes;
     private final Duty duty;
     private final boolean earth;
 
@@ -22,6 +23,12 @@ final class Draft {
         this.members = members;
         this.cell = cell;
         this.cells = cells;
+        this.sizes = new int[cells];
+        for (int each : cell) {
+            if (each >= 0) {
+                sizes[each]++;
+            }
+        }
         this.duty = duty;
         this.earth = earth;
     }
@@ -88,6 +95,20 @@ final class Draft {
             }
         }
         return set;
+    }
+
+    /** Whether the connection is a cell of its own. */
+    boolean isAlone(int connection) {
+        return cell[connection] >= 0 && sizes[cell[connection]] == 1;
+    }
+
+    /** Cells of several connections. */
+    int divisible() {
+        int count = 0;
+        for (int size : sizes) {
+            count += size > 1 ? 1 : 0;
+        }
+        return count;
     }
 
     int present() {

@@ -104,7 +104,7 @@ final class Fit {
         if (order.isPresent()) {
             return kit(draft, clusters, priced, order.get());
         }
-        return scene.earthsIdleJacks() ? Found.no() : linked(draft, clusters, priced);
+        return scene.linksHelp() ? linked(draft, clusters, priced) : Found.no();
     }
 
     private static List<Integer> natural(int cells) {

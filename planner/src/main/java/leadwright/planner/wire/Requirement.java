@@ -40,6 +40,21 @@ record Requirement(
         return set;
     }
 
+    /** In words, short: {@code ecg.R against 14 others}. */
+    String describe() {
+        if (all.isEmpty()) {
+            return earth ? "the earth lead" : "nothing plugged in";
+        }
+        return some(demand.measured(), "connections tied")
+                + (demand.against().isEmpty() ? "" : " against " + some(demand.against(), "others"))
+                + (demand.earthed().isEmpty() ? "" : " with " + some(demand.earthed(), "others") + " earthed")
+                + (duty.insulation() ? " at the insulation voltage" : duty.mains() ? " with mains on it" : "");
+    }
+
+    private static String some(java.util.SortedSet<String> names, String many) {
+        return names.size() == 1 ? names.first() : names.size() + " " + many;
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Requirement that && that.index == index;

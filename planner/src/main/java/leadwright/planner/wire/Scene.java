@@ -80,6 +80,14 @@ record Scene(
         return kit.tester().jacks().map(jacks -> jacks.ties() == Ties.RUNS).orElse(false);
     }
 
+    /**
+     * Whether a bundle on several jacks can be of use: where any jacks are tied one is enough, and where idle jacks are
+     * earthed a second one would earth it.
+     */
+    boolean linksHelp() {
+        return runs() && !earthsIdleJacks();
+    }
+
     boolean earthsIdleJacks() {
         return kit.tester()
                 .jacks()

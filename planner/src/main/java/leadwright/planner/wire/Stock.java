@@ -18,7 +18,9 @@ record Stock(int[] scarce, int[] limits) {
         for (Leaf leaf : scene.leaves()) {
             add(most, mostUse(routes, leaf, pieces), 1);
         }
-        add(most, mostUse(routes, Leaf.link(scene.jackSocket()), pieces), scene.jackCount());
+        if (scene.linksHelp()) {
+            add(most, mostUse(routes, Leaf.link(scene.jackSocket()), pieces), scene.jackCount());
+        }
         for (Part part : bench.parts()) {
             if (part.gathers()) {
                 most[part.piece()] = Integer.MAX_VALUE;

@@ -1,0 +1,173 @@
+package leadwright.planner.wire;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToLongFunction;
+
+/**
+ * Phase 7c: what one hookup takes.
+ *
+ * <p>Needs: fitting test, twins of the requirements on offer, their weights. Gives: the heaviest set that fits one hookup,
+ * or every largest set that is heavy enough. Method: take or leave the next requirement that still fits; after leaving one,
+ * its twins as seen from here are left too; a branch that cannot become heavy enough is cut. Cost: exponential at worst, with
+ * a budget. Proof: what fits stays fitting with less, so what does not fit now never will. A requirement that measures one
+ * connection alone splits a cell of its own off, and a cell that is split leaves at most one alone for nothing; so no more
+ * come than there are free jacks and cells to split.
+ */
+final class Packs {
+    private final Scene scene;
+    private final Fit fit;
+    private final Twins twins;
+    private final ToLongFunction<Requirement> weight;
+    private final List<Requirement> offered;
+    private final boolean[] out;
+    private final long mostCases;
+    private boolean unknownFits;
+    private boolean unknownMet;
+    private long cases;
+    private long enough;
+    private boolean all;
+    private final List<Draft> found = new ArrayList<>();
+
+    /**
+     * @param offered requirements, twins in panel order
+     * @param mostCases budget of fitting tests
+     */
+    Packs(
+            Scene scene,
+            Fit fit,
+            Twins twins,
+            List<Requirement> offered,
+            ToLongFunction<Requirement> weight,
+            long mostCases) {
+        this.scene = scene;
+        this.fit = fit;
+        this.twins = twins;
+        this.offered = offered;
+        this.weight = weight;
+        this.out = new boolean[scene.requirements().size()];
+        this.mostCases = mostCases;
+    }
+
+    /** The heaviest set that fits; what may or may not fit counts as fitting, so that the weight is an upper bound. */
+    Draft heaviest() {
+        enough = 1;
+        all = false;
+        unknownFits = true;
+        Draft nothing = Draft.empty(scene.connections().size());
+        extend(nothing, fitting(nothing, offered), 0);
+        return found.isEmpty() ? nothing : found.get(found.size() - 1);
+    }
+
+    /** Every set with the pivot to which nothing can be added, heavy enough, twins once. */
+    List<Draft> allWith(Requirement pivot, long heavyEnough) {
+        enough = heavyEnough;
+        all = true;
+        unknownFits = false;
+        Draft start = Draft.empty(scene.connections().size()).with(pivot);
+        List<Requirement> others =
+                offered.stream().filter(each -> each != pivot).toList();
+        extend(start, fitting(start, others), weight.applyAsLong(pivot));
+        return found;
+    }
+
+    /** Whether the search ended within its budget. */
+    boolean complete() {
+        return cases <= mostCases;
+    }
+
+    /** Whether some test gave no answer, so that what was not found may still exist. */
+    boolean unknownMet() {
+        return unknownMet;
+    }
+
+    long cases() {
+        return cases;
+    }
+
+    private List<Requirement> fitting(Draft draft, List<Requirement> candidates) {
+        List<Requirement> fitting = new ArrayList<>();
+        for (Requirement each : candidates) {
+            if (!out[each.index()] && fits(draft, each)) {
+                fitting.add(each);
+            }
+        }
+        return fitting;
+    }
+
+    private boolean fits(Draft draft, Requirement each) {
+        cases++;
+        Verdict verdict = fit.fits(draft, each);
+        unknownMet |= verdict == Verdict.UNKNOWN;
+        return verdict == Verdict.YES || verdict == Verdict.UNKNOWN && unknownFits;
+    }
+
+    private void extend(Draft draft, List<Requirement> candidates, long weighs) {
+        if (candidates.isEmpty()) {
+            offer(draft, weighs);
+            return;
+        }
+        List<Requirement> closed = new ArrayList<>();
+        List<Requirement> left = new ArrayList<>(candidates);
+        while (!left.isEmpty() && cases <= mostCases && weighs + most(draft, left) >= enough) {
+            Requirement each = left.remove(0);
+            Draft next = draft.with(each);
+            extend(next, fitting(next, left), weighs + weight.applyAsLong(each));
+            close(each, closed);
+            for (Requirement twin : twins.equivalents(each, draft)) {
+                close(twin, closed);
+            }
+            left.removeIf(other -> out[other.index()]);
+        }
+        closed.forEach(each -> out[each.index()] = false);
+    }
+
+    private void close(Requirement each, List<Requirement> closed) {
+        if (!out[each.index()]) {
+            out[each.index()] = true;
+            closed.add(each);
+        }
+    }
+
+    private void offer(Draft draft, long weighs) {
+        if (weighs < enough) {
+            return;
+        }
+        if (!all) {
+            enough = weighs + 1;
+            found.add(draft);
+            return;
+        }
+        // Something left out still fits: the larger set is found where it was taken.
+        boolean largest = offered.stream()
+                .filter(each -> !draft.members().contains(each))
+                .noneMatch(each -> out[each.index()] && fits(draft, each));
+        if (largest) {
+            found.add(draft);
+        }
+    }
+
+    /** Most that the candidates can add. */
+    private long most(Draft draft, List<Requirement> candidates) {
+        long sum = 0;
+        Map<Integer, Long> alone = new HashMap<>();
+        for (Requirement each : candidates) {
+            BitSet measured = each.with(Requirement.MEASURED);
+            int only = measured.cardinality() == 1 ? measured.nextSetBit(0) : -1;
+            if (only < 0 || draft.isAlone(only)) {
+                sum += weight.applyAsLong(each);
+            } else {
+                alone.merge(only, weight.applyAsLong(each), Long::sum);
+            }
+        }
+        return sum
+                + alone.values().stream()
+                        .sorted(java.util.Comparator.reverseOrder())
+                        .limit(scene.jackCount() - draft.cells() + draft.divisible())
+                        .mapToLong(Long::longValue)
+                        .sum();
+    }
+}
