@@ -3,6 +3,8 @@ package leadwright.planner.wire;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import leadwright.catalog.device.AppliedPart;
 import leadwright.catalog.device.Connection;
 import leadwright.catalog.device.Device;
@@ -37,6 +39,18 @@ final class Therapy {
             }
         }
         return apart;
+    }
+
+    /** Names of the connections of every output that may not share. */
+    static Set<String> names(Scene scene) {
+        Set<String> names = new TreeSet<>();
+        for (Output output : scene.device().outputs()) {
+            if (output.mayShare().isEmpty()) {
+                members(scene, output).stream()
+                        .forEach(e -> names.add(scene.connections().get(e).name()));
+            }
+        }
+        return names;
     }
 
     private static boolean isPatient(Connection connection) {

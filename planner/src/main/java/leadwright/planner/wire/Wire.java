@@ -21,7 +21,7 @@ import leadwright.planner.plan.Shortfall;
  * {@link EarthLead} ways through items, 4 {@link Gather} menus of single cells, 5 {@link Row} the row of jacks, 6 {@link Fit}
  * whether a set of requirements fits one hookup, 7 {@link Followers} and {@link Twins} what need not be looked at twice, 8
  * {@link Bounds}, 9 {@link Cover} the fewest hookups, 10 {@link Build} items and jacks, 11 {@link Rated} and {@link Coverage}
- * what may be read where. None knows a later one.
+ * what may be read where, 12 {@link Alike} hookups alike where they may be. None knows a later one.
  */
 public final class Wire {
     private final Scene scene;
@@ -74,8 +74,9 @@ public final class Wire {
         if (hookups.isEmpty()) {
             hookups.add(new Hookup("H1", List.of(), List.of(), List.of()));
         }
-        Map<String, List<String>> takenIn = takenIn(hookups);
-        return new Wiring(hookups, takenIn, proof(covering, hookups.size()), shortfalls, uncovered, warnings);
+        List<Hookup> alike = new Alike(scene.kit(), possible, this::serves).settle(hookups, Therapy.names(scene));
+        Map<String, List<String>> takenIn = takenIn(alike);
+        return new Wiring(alike, takenIn, proof(covering, hookups.size()), shortfalls, uncovered, warnings);
     }
 
     private static List<Draft> sorted(List<Draft> drafts) {
