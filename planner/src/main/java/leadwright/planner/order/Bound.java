@@ -3,6 +3,7 @@ package leadwright.planner.order;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import leadwright.planner.order.Problem.Block;
 import leadwright.planner.plan.MainsState.Fault;
 import leadwright.planner.plan.MainsState.Polarity;
@@ -12,8 +13,8 @@ import leadwright.planner.plan.MainsState.Polarity;
  *
  * <p>Only readings that one hookup alone may take are counted with their hookup; of the others, what visiting their state
  * costs at least where nothing else leads there. Where hookups change with everything off, the bound is the best
- * {@link Tour}; elsewhere (re-plugging under power, operating modes, too many tasks) every hookup is bounded on its own,
- * split into stays as favourably as can be, and a tour of re-pluggings is added.
+ * {@link Tour}; elsewhere (re-plugging under power, operating modes, too many tasks) the stays of every hookup are bounded
+ * on their own, split as favourably as can be, and a bare tour of re-pluggings is added.
  */
 final class Bound {
     static final int NEVER = Integer.MAX_VALUE;
@@ -32,29 +33,60 @@ final class Bound {
         for (int h = 0; h < problem.hookups(); h++) {
             stays.add(new Stay(problem, gates, h));
         }
-        this.tour = new Tour(problem, gates, stays);
-        boolean modes = problem.poses().modes().size() > 1;
-        this.regular = !problem.scene().mayReplugUnderPower() && !modes && tour.fill();
+        boolean whole = !problem.scene().mayReplugUnderPower()
+                && problem.poses().modes().size() == 1;
+        Optional<Tour> full = whole ? tour(false) : Optional.empty();
+        this.regular = full.isPresent();
+        this.tour = full.or(() -> tour(true)).orElseGet(() -> new Tour(problem, gates, stays, Tour.Heed.NOTHING, true));
         this.alone = new int[problem.hookups()][];
         for (int h = 0; h < alone.length && !regular; h++) {
-            alone[h] = alone(stays.get(h));
+            alone[h] = alone(h);
         }
         this.cutStops = !problem.poses().onUnderSupplyOpen() && problem.scene().toleratesPowerCut();
     }
 
-    /** Least for a set of a hookup's blocks, split into stays at will, each from and to the gates that suit it best. */
-    private int[] alone(Stay stay) {
-        int[] least = new int[1 << stay.items().size()];
-        for (int subset = 1; subset < least.length; subset++) {
-            least[subset] = Stay.FAR;
+    /** The tour that heeds most and whose answers can be kept. */
+    private Optional<Tour> tour(boolean bare) {
+        for (Tour.Heed heed : Tour.Heed.values()) {
+            Tour tour = new Tour(problem, gates, stays, heed, bare);
+            if (tour.fill()) {
+                return Optional.of(tour);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * Least for a set of a hookup's blocks, split into stays at will, each from and to the gates that suit it best. Stays
+     * beyond its tasks are not in the tour: each of them costs a detour.
+     */
+    private int[] alone(int hookup) {
+        Stay stay = stays.get(hookup);
+        int tasks = tour.tasksOf(hookup).length;
+        int detour = tour.detour(hookup);
+        int subsets = 1 << stay.items().size();
+        int[] single = new int[subsets];
+        for (int subset = 1; subset < subsets; subset++) {
+            single[subset] = Stay.FAR;
             for (int from = 0; from < gates.count(); from++) {
                 for (int to = 0; to < gates.count(); to++) {
-                    least[subset] = Math.min(least[subset], stay.least(to, gates.entry(from), false, subset));
+                    single[subset] = Math.min(single[subset], stay.least(to, gates.entry(from), false, subset));
                 }
             }
-            for (int part = subset - 1 & subset; part > 0; part = part - 1 & subset) {
-                least[subset] = Math.min(least[subset], least[part] + least[subset & ~part]);
+        }
+        int[] least = single.clone();
+        for (int stayed = 2; stayed <= stay.items().size(); stayed++) {
+            int extra = stayed > tasks ? detour : 0;
+            int[] more = least.clone();
+            for (int subset = 1; subset < subsets; subset++) {
+                for (int part = subset - 1 & subset; part > 0; part = part - 1 & subset) {
+                    more[subset] = Math.min(more[subset], single[part] + least[subset & ~part] + extra);
+                }
             }
+            if (java.util.Arrays.equals(more, least)) {
+                break;
+            }
+            least = more;
         }
         return least;
     }
@@ -66,7 +98,7 @@ final class Bound {
         for (int h = 0; h < left.length; h++) {
             left[h] = stays.get(h).remaining(done);
         }
-        int least = regular ? byTour(site, hookup, pose, selected, left) : apart(site, hookup, pose, selected, left);
+        int least = byTour(site, hookup, pose, selected, left) + (regular ? 0 : apart(hookup, pose, selected, left));
         return least >= Stay.FAR ? NEVER : least + elsewhere(hookup, pose, done, left);
     }
 
@@ -82,32 +114,22 @@ final class Bound {
         return tour.stay(site, hookup, pose, selected, left[hookup], tasks, false);
     }
 
-    private int apart(int site, int hookup, int pose, boolean selected, int[] left) {
+    /** Stays alone; the tour has the re-plugging between them. */
+    private int apart(int hookup, int pose, boolean selected, int[] left) {
         int least = Stay.FAR;
         int own = left[hookup];
         for (int part = own; ; part = part - 1 & own) {
             for (int gate = 0; gate < gates.count(); gate++) {
-                least = Math.min(
-                        least, stays.get(hookup).least(gate, pose, selected, part) + alone[hookup][own & ~part]);
+                int here = stays.get(hookup).least(gate, pose, selected, part);
+                least = Math.min(least, here + alone[hookup][own & ~part]);
             }
             if (part == 0) {
                 break;
             }
         }
         for (int h = 0; h < left.length; h++) {
-            if (h != hookup && left[h] != 0) {
-                least += alone[h][left[h]] + nearest(h, left, site);
-            }
-        }
-        return least;
-    }
-
-    /** Every hookup that must still be made is come to from somewhere. */
-    private int nearest(int to, int[] left, int site) {
-        int least = tour.way(site, to);
-        for (int from = 0; from < problem.hookups(); from++) {
-            if (from != to) {
-                least = Math.min(least, tour.way(from, to));
+            if (h != hookup) {
+                least += alone[h][left[h]];
             }
         }
         return least;

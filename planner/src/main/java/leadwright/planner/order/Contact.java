@@ -22,12 +22,16 @@ record Contact(
         int part,
         boolean insulated,
         List<String> connections) {
+    /** Worth of one second saved: more than all contacts of a hookup together are worth apart from their seconds. */
+    static final int SECOND = 1000;
+
     Contact {
         connections = List.copyOf(connections);
     }
 
-    int both() {
-        return join + part;
+    /** What keeping it is worth: seconds first, then that it is one which a hand may not always move. */
+    int worth() {
+        return (join + part) * SECOND + (insulated ? 0 : 1);
     }
 
     /** The joint without the branch that it takes. */

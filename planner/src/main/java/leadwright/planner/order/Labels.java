@@ -20,8 +20,8 @@ import leadwright.planner.plan.NaturalOrder;
  *
  * <p>Needs the sites in the order of the route. Gives one set of names for each hookup, however often the route comes to it.
  * Method: the first hookup keeps its own names; each next is paired with what stands; then each is paired again with all that
- * it follows or precedes, as long as that keeps more joints. {@link #lost} says what is still missing to the pairings that
- * the route was counted with: those of a hookup that is come to twice may contradict one another.
+ * it follows or precedes, as long as that keeps more joints. Pairings of a hookup that is come to twice may contradict one
+ * another: then more is re-plugged than the route was counted with.
  */
 final class Labels {
     private final Replugs replugs;
@@ -63,31 +63,32 @@ final class Labels {
         }
     }
 
-    /** Seconds of joining and parting beyond those of the route. */
-    int lost() {
+    /** Worth of the joints that do not stay, though the route was counted as if they did. */
+    private int lost() {
         int lost = 0;
         for (int i = 1; i < sites.size(); i++) {
-            List<Contact> standing = named(replugs.standing(sites.get(i - 1)), hookup(sites.get(i - 1)));
-            List<Contact> next = named(replugs.leads(hookup(sites.get(i))), hookup(sites.get(i)));
-            lost += change(standing, next)
-                    - replugs.between(sites.get(i - 1), hookup(sites.get(i))).hands();
+            Set<Joint> after = new HashSet<>();
+            named(replugs.leads(hookup(sites.get(i))), hookup(sites.get(i))).forEach(each -> after.add(each.plain()));
+            lost += replugs.between(sites.get(i - 1), hookup(sites.get(i))).kept();
+            for (Contact each : named(replugs.standing(sites.get(i - 1)), hookup(sites.get(i - 1)))) {
+                lost -= after.contains(each.plain()) ? each.worth() : 0;
+            }
         }
         return lost;
     }
 
-    private static int change(List<Contact> standing, List<Contact> next) {
+    /** Joints that change when the route comes to the site of this number. */
+    List<Contact> changed(int i) {
+        List<Contact> standing = named(replugs.standing(sites.get(i - 1)), hookup(sites.get(i - 1)));
+        List<Contact> next = named(replugs.leads(hookup(sites.get(i))), hookup(sites.get(i)));
         Set<Joint> before = new HashSet<>();
         standing.forEach(each -> before.add(each.plain()));
         Set<Joint> after = new HashSet<>();
         next.forEach(each -> after.add(each.plain()));
-        return standing.stream()
-                        .filter(each -> !after.contains(each.plain()))
-                        .mapToInt(Contact::part)
-                        .sum()
-                + next.stream()
-                        .filter(each -> !before.contains(each.plain()))
-                        .mapToInt(Contact::join)
-                        .sum();
+        List<Contact> changed = new ArrayList<>();
+        standing.stream().filter(each -> !after.contains(each.plain())).forEach(changed::add);
+        next.stream().filter(each -> !before.contains(each.plain())).forEach(changed::add);
+        return changed;
     }
 
     private boolean improve(int hookup) {

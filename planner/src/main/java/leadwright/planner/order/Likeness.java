@@ -1,205 +1,274 @@
 package leadwright.planner.order;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import leadwright.planner.plan.Joint;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import leadwright.planner.plan.NaturalOrder;
 
 /**
  * Phase 2: which instance of one arrangement serves as which like instance of the next, so that most of the joints, by
  * their times, may stay as they are.
  *
- * <p>Needs the joints of both. Gives the greatest weight (join + part) of joints kept and the pairing. Method: depth-first
- * over the instances of the first arrangement, those with most joints first, each tried as every free like instance of
- * the second and as none; a branch ends when what it keeps and what its open joints could still keep is no better than the
- * best. A joint to a connection or jack is kept only by the item that stands there in the second arrangement; joints
- * between two items are counted by their pair of kinds. The second arrangement may be several laid over each other: a joint
- * counts as often as it occurs in them. Cost: exponential at worst, a handful of cases in practice; a limit on the cases
- * leaves {@code proven} false.
+ * <p>Needs the joints of both. Gives the greatest worth of joints kept and the pairing. Method: branch and
+ * bound over the instances of the first arrangement, those with most joints first. At each node the open instances are
+ * paired by the best {@link Assignment}, kind by kind; a joint between two open instances counts there as kept wherever the
+ * second arrangement has one like it, which bounds the node. If that pairing keeps as much as it counted, the node is
+ * solved; if not, the next instance is tried as every free like instance (of those that nothing tells apart, one) and as
+ * none. The second arrangement may be several laid over each other: a joint counts as often as it occurs in them. Cost:
+ * exponential at worst, a handful of nodes in practice; where the limit on nodes ends it, {@code atMost} is the bound of the
+ * first node.
  */
 final class Likeness {
-    private static final int CASES = 200_000;
+    private static final int NODES = 20_000;
+    private static final int NONE = -1;
 
     /**
      * Result.
      *
-     * @param kept seconds of joining and parting that are saved
-     * @param atMost no pairing saves more
+     * @param kept worth of the joints kept
+     * @param atMost no pairing keeps more
      * @param standsFor instance of the first arrangement to the instance of the second that it becomes
      */
-    record Pairing(int kept, int atMost, Map<String, String> standsFor) {
-        boolean proven() {
-            return kept == atMost;
+    record Pairing(int kept, int atMost, Map<String, String> standsFor) {}
+
+    private final List<String> mine;
+    private final List<String> theirs;
+    /** Weight of joints to connections and jacks that x keeps as y. */
+    private final int[][] fixed;
+    /** How often y is joined to y' in the second arrangement, y nearer the device. */
+    private final int[][] joined;
+    /** Joints of x to instances placed before it: the other, and whether x is nearer the device. */
+    private final List<List<Pair>> closing = new ArrayList<>();
+
+    private final int[][] likes;
+    private final int[] twin;
+    private final int[] chosen;
+    private final boolean[] used;
+    private int[] best;
+    private int bestKept = -1;
+    private int atMost;
+    private int nodes;
+
+    private record Pair(int other, boolean from, int weight) {}
+
+    private Likeness(List<Contact> from, List<Contact> to) {
+        mine = connected(from);
+        theirs = List.copyOf(items(to));
+        int n = mine.size();
+        int m = theirs.size();
+        fixed = new int[n][m];
+        joined = new int[m][m];
+        for (Contact each : to) {
+            if (Scene.isItem(each.from()) && Scene.isItem(each.to())) {
+                joined[theirs.indexOf(each.from())][theirs.indexOf(each.to())]++;
+            }
+        }
+        mine.forEach(each -> closing.add(new ArrayList<>()));
+        for (Contact each : from) {
+            int a = mine.indexOf(each.from());
+            int b = mine.indexOf(each.to());
+            if (a >= 0 && b >= 0) {
+                closing.get(Math.max(a, b)).add(new Pair(Math.min(a, b), a > b, each.worth()));
+            } else {
+                to.forEach(other -> fix(each, other, a, b));
+            }
+        }
+        likes = new int[n][];
+        for (int x = 0; x < n; x++) {
+            String kind = Scene.kind(mine.get(x));
+            likes[x] = IntStream.range(0, m)
+                    .filter(y -> Scene.kind(theirs.get(y)).equals(kind))
+                    .toArray();
+        }
+        twin = IntStream.range(0, m).map(this::firstTwin).toArray();
+        chosen = new int[n];
+        used = new boolean[m];
+        best = new int[n];
+        Arrays.fill(best, NONE);
+    }
+
+    private void fix(Contact one, Contact other, int a, int b) {
+        boolean same = a >= 0
+                ? one.to().equals(other.to()) && Scene.isItem(other.from())
+                : one.from().equals(other.from()) && Scene.isItem(other.to());
+        if (same && Math.max(a, b) >= 0) {
+            fixed[Math.max(a, b)][theirs.indexOf(a >= 0 ? other.from() : other.to())] += one.worth();
         }
     }
 
-    private final Map<Joint, Integer> second = new HashMap<>();
-    private final List<String> order;
-    private final Map<String, List<String>> likes = new HashMap<>();
-    private final List<List<Contact>> closing = new ArrayList<>();
-    private final int[] open;
-    private final Map<String, String> chosen = new LinkedHashMap<>();
-    private final Set<String> used = new LinkedHashSet<>();
-    private Map<String, String> best = Map.of();
-    private int bestKept = -1;
-    private int cases;
-    private final int ceiling;
-
-    private Likeness(List<Contact> from, List<Contact> to) {
-        to.forEach(each -> second.merge(each.plain(), 1, Integer::sum));
-        Map<String, Integer> joints = new TreeMap<>(NaturalOrder.IDS);
-        for (Contact each : from) {
-            for (String end : List.of(each.from(), each.to())) {
-                if (Scene.isItem(end)) {
-                    joints.merge(end, 1, Integer::sum);
-                }
+    /** The first instance that no instance of the first arrangement tells apart from y. */
+    private int firstTwin(int y) {
+        for (int other = 0; other < y; other++) {
+            int twin = other;
+            boolean same = Scene.kind(theirs.get(other)).equals(Scene.kind(theirs.get(y)))
+                    && Arrays.stream(fixed).allMatch(row -> row[twin] == row[y])
+                    && Arrays.equals(joined[twin], joined[y])
+                    && Arrays.stream(joined).allMatch(row -> row[twin] == row[y]);
+            if (same) {
+                return other;
             }
         }
-        order = connected(joints, from);
-        for (String mine : order) {
-            Set<String> like = new java.util.TreeSet<>(NaturalOrder.IDS);
-            for (Contact each : to) {
-                for (String end : List.of(each.from(), each.to())) {
-                    if (Scene.isItem(end) && Scene.kind(end).equals(Scene.kind(mine))) {
-                        like.add(end);
-                    }
-                }
-            }
-            likes.put(mine, List.copyOf(like));
-        }
-        for (int i = 0; i < order.size(); i++) {
-            closing.add(new ArrayList<>());
-        }
-        for (Contact each : from) {
-            int last = Math.max(order.indexOf(each.from()), order.indexOf(each.to()));
-            closing.get(last).add(each);
-        }
-        open = new int[order.size() + 1];
-        for (int i = order.size() - 1; i >= 0; i--) {
-            open[i] = open[i + 1]
-                    + closing.get(i).stream()
-                            .mapToInt(each -> each.both() * most(each, to))
-                            .sum();
-        }
-        ceiling = ceiling(from, to);
+        return y;
     }
 
     static Pairing between(List<Contact> from, List<Contact> to) {
         Likeness likeness = new Likeness(from, to);
         likeness.search(0, 0);
-        boolean finished = likeness.cases < CASES;
-        return new Pairing(
-                likeness.bestKept, finished ? likeness.bestKept : likeness.ceiling, Map.copyOf(likeness.best));
+        Map<String, String> standsFor = new LinkedHashMap<>();
+        for (int x = 0; x < likeness.best.length; x++) {
+            if (likeness.best[x] != NONE) {
+                standsFor.put(likeness.mine.get(x), likeness.theirs.get(likeness.best[x]));
+            }
+        }
+        boolean finished = likeness.nodes < NODES;
+        return new Pairing(likeness.bestKept, finished ? likeness.bestKept : likeness.atMost, standsFor);
     }
 
-    /** How often a joint may count at most. */
-    private int most(Contact contact, List<Contact> to) {
-        return to.stream()
-                .filter(other -> type(contact).equals(type(other)))
-                .mapToInt(other -> second.get(other.plain()))
-                .max()
-                .orElse(0);
+    private static Set<String> items(List<Contact> contacts) {
+        Set<String> items = new TreeSet<>(NaturalOrder.IDS);
+        for (Contact each : contacts) {
+            List.of(each.from(), each.to()).stream().filter(Scene::isItem).forEach(items::add);
+        }
+        return items;
     }
 
     /** Items with most joints first, each followed by its neighbours, so that joints close early. */
-    private static List<String> connected(Map<String, Integer> joints, List<Contact> from) {
-        List<String> byDegree = new ArrayList<>(joints.keySet());
-        byDegree.sort(Comparator.comparing((String each) -> -joints.get(each)).thenComparing(NaturalOrder.IDS));
+    private static List<String> connected(List<Contact> contacts) {
+        Map<String, Set<String>> neighbours = new LinkedHashMap<>();
+        items(contacts).forEach(each -> neighbours.put(each, new LinkedHashSet<>()));
+        for (Contact each : contacts) {
+            neighbours.getOrDefault(each.from(), new LinkedHashSet<>()).add(each.to());
+            neighbours.getOrDefault(each.to(), new LinkedHashSet<>()).add(each.from());
+        }
+        List<String> byDegree = new ArrayList<>(neighbours.keySet());
+        byDegree.sort(
+                Comparator.comparing((String each) -> -neighbours.get(each).size())
+                        .thenComparing(NaturalOrder.IDS));
         Set<String> placed = new LinkedHashSet<>();
         for (String root : byDegree) {
             List<String> queue = new ArrayList<>(List.of(root));
             for (int i = 0; i < queue.size(); i++) {
-                String next = queue.get(i);
-                if (!placed.add(next)) {
-                    continue;
-                }
-                for (Contact each : from) {
-                    Optional<String> other = each.from().equals(next)
-                            ? Optional.of(each.to())
-                            : each.to().equals(next) ? Optional.of(each.from()) : Optional.empty();
-                    other.filter(joints::containsKey).ifPresent(queue::add);
+                if (placed.add(queue.get(i))) {
+                    neighbours.get(queue.get(i)).stream().filter(Scene::isItem).forEach(queue::add);
                 }
             }
         }
         return List.copyOf(placed);
     }
 
-    /** Most that any pairing keeps: joints to fixed ends by their ends, joints between items by kinds. */
-    private static int ceiling(List<Contact> from, List<Contact> to) {
-        Map<String, Integer> there = new HashMap<>();
-        to.forEach(each -> there.merge(type(each), 1, Integer::sum));
-        int most = 0;
-        for (Contact each : from) {
-            int left = there.getOrDefault(type(each), 0);
-            if (left > 0) {
-                there.put(type(each), left - 1);
-                most += each.both();
-            }
-        }
-        return most;
-    }
-
-    private static String type(Contact contact) {
-        return Scene.kind(contact.from()) + " " + Scene.kind(contact.to());
-    }
-
-    private void search(int depth, int kept) {
-        if (++cases >= CASES || bestKept == ceiling || kept + open[depth] <= bestKept) {
+    private void search(int x, int kept) {
+        if (nodes >= NODES) {
             return;
         }
-        if (depth == order.size()) {
-            bestKept = kept;
-            best = new LinkedHashMap<>(chosen);
+        nodes++;
+        int bound = kept + assign(x);
+        atMost = nodes == 1 ? bound : atMost;
+        if (bound <= bestKept) {
             return;
         }
-        String mine = order.get(depth);
-        List<Choice> choices = new ArrayList<>();
-        for (String theirs : likes.get(mine)) {
-            if (!used.contains(theirs)) {
-                chosen.put(mine, theirs);
-                choices.add(new Choice(Optional.of(theirs), gain(depth)));
-                chosen.remove(mine);
+        int[] assigned = chosen.clone();
+        int real = kept;
+        for (int i = x; i < mine.size(); i++) {
+            real += gain(i, chosen[i]);
+        }
+        if (real > bestKept) {
+            bestKept = real;
+            best = assigned;
+        }
+        if (real == bound) {
+            return;
+        }
+        List<Integer> choices = new ArrayList<>();
+        Set<Integer> classes = new LinkedHashSet<>();
+        if (assigned[x] != NONE) {
+            choices.add(assigned[x]);
+            classes.add(twin[assigned[x]]);
+        }
+        for (int y : likes[x]) {
+            if (!used[y] && classes.add(twin[y])) {
+                choices.add(y);
             }
         }
-        choices.add(new Choice(Optional.empty(), 0));
-        // A stable sort: equal gains stay in natural order.
-        choices.sort(Comparator.comparingInt((Choice each) -> -each.gain()));
-        for (Choice choice : choices) {
-            choice.theirs().ifPresent(theirs -> {
-                chosen.put(mine, theirs);
-                used.add(theirs);
-            });
-            search(depth + 1, kept + choice.gain());
-            choice.theirs().ifPresent(theirs -> {
-                chosen.remove(mine);
-                used.remove(theirs);
-            });
+        for (int y : choices) {
+            chosen[x] = y;
+            used[y] = true;
+            search(x + 1, kept + gain(x, y));
+            used[y] = false;
         }
+        chosen[x] = NONE;
+        search(x + 1, kept);
     }
 
-    private record Choice(Optional<String> theirs, int gain) {}
-
-    private int gain(int depth) {
-        int gain = 0;
-        for (Contact each : closing.get(depth)) {
-            Optional<String> from = image(each.from());
-            Optional<String> to = image(each.to());
-            if (from.isPresent() && to.isPresent()) {
-                gain += each.both() * second.getOrDefault(new Joint(from.get(), to.get()), 0);
+    /** Pairs the instances from x on as well as can be, kind by kind; joints among them count as kept where they may be. */
+    private int assign(int x) {
+        int sum = 0;
+        boolean[] placed = new boolean[mine.size()];
+        for (int i = x; i < mine.size(); i++) {
+            if (placed[i]) {
+                continue;
             }
+            String kind = Scene.kind(mine.get(i));
+            int[] rows = IntStream.range(i, mine.size())
+                    .filter(other -> Scene.kind(mine.get(other)).equals(kind))
+                    .toArray();
+            int[] columns = Arrays.stream(likes[i]).filter(y -> !used[y]).toArray();
+            int[][] gains = new int[rows.length][columns.length];
+            for (int r = 0; r < rows.length; r++) {
+                placed[rows[r]] = true;
+                for (int c = 0; c < columns.length; c++) {
+                    gains[r][c] = hope(rows[r], columns[c], x);
+                }
+            }
+            int[] columnOf = Assignment.best(gains);
+            for (int r = 0; r < rows.length; r++) {
+                boolean some = columnOf[r] != NONE;
+                chosen[rows[r]] = some ? columns[columnOf[r]] : NONE;
+                sum += some ? gains[r][columnOf[r]] : 0;
+            }
+        }
+        return sum;
+    }
+
+    /** The most that instance i adds as y when those before x are decided. */
+    private int hope(int i, int y, int x) {
+        int gain = fixed[i][y];
+        for (Pair pair : closing.get(i)) {
+            int times = 0;
+            if (pair.other() < x) {
+                int other = chosen[pair.other()];
+                times = other == NONE ? 0 : times(pair, y, other);
+            } else {
+                for (int other : likes[pair.other()]) {
+                    times = used[other] ? times : Math.max(times, times(pair, y, other));
+                }
+            }
+            gain += times * pair.weight();
         }
         return gain;
     }
 
-    private Optional<String> image(String name) {
-        return Scene.isItem(name) ? Optional.ofNullable(chosen.get(name)) : Optional.of(name);
+    private int times(Pair pair, int y, int other) {
+        return pair.from() ? joined[y][other] : joined[other][y];
+    }
+
+    private int gain(int x, int y) {
+        if (y == NONE) {
+            return 0;
+        }
+        int gain = fixed[x][y];
+        for (Pair pair : closing.get(x)) {
+            int other = chosen[pair.other()];
+            if (other != NONE) {
+                gain += pair.weight() * times(pair, y, other);
+            }
+        }
+        return gain;
     }
 }

@@ -119,11 +119,12 @@ public final class Order {
         }
         Solver solver = new Solver(scene, poses, replugs, leakage, takenIn, opening, firstSite);
         Solver.Answer answer = solver.solve();
-        List<Integer> sites = answer.route().legs().stream()
-                .filter(Route.Leg::plugged)
-                .map(Route.Leg::site)
-                .toList();
-        Labels labels = Labels.along(sites, replugs);
+        Labels labels = Labels.along(answer.route().sites(), replugs);
+        if (!orderly(answer.route(), labels, poses)) {
+            answer = solver.strict(answer);
+            labels = Labels.along(answer.route().sites(), replugs);
+        }
+        List<Integer> sites = answer.route().sites();
         int first = sites.get(0) % n;
         MainsState start = poses.get(poses.start()).state();
         Framing framing = new Framing(scene, checks);
@@ -135,15 +136,33 @@ public final class Order {
         List<Draft> closing = framing.after(last(answer, poses));
         drafts.addAll(closing);
         framed += seconds(closing);
-        int found = answer.problem().base() + answer.route().seconds();
-        if (inner < found) {
-            throw new IllegalStateException("the steps take " + inner + " s where the search counted " + found);
+        if (inner < answer.problem().base() + answer.least()) {
+            throw new IllegalStateException("the steps take " + inner + " s where the search proved more");
         }
         int total = inner + framed;
         int least = answer.problem().base() + answer.least() + framed;
         Proof proof = new Proof(total, least, argument(answer, total, least, sites.size()));
         int plain = framed + Plain.seconds(answer.problem(), leakage);
         return finish(sites, labels, drafts, plain, proof);
+    }
+
+    /** Whether every joint is one that a hand may move in the pose in which it is moved. */
+    private boolean orderly(Route route, Labels labels, Poses poses) {
+        int site = -1;
+        int pose = poses.start();
+        for (Route.Leg leg : route.legs()) {
+            if (leg.plugged() && ++site > 0) {
+                Pose at = poses.get(pose);
+                for (Contact each : labels.changed(site)) {
+                    boolean therapy = each.connections().stream().anyMatch(scene.therapy()::containsKey);
+                    if (!at.dead() && !each.insulated() || at.on() && therapy) {
+                        return false;
+                    }
+                }
+            }
+            pose = leg.pose();
+        }
+        return true;
     }
 
     private static int seconds(List<Draft> drafts) {

@@ -5,6 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import leadwright.catalog.device.Output;
 import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.Joint;
@@ -20,12 +22,16 @@ final class Replugs {
      * One re-plugging.
      *
      * @param seconds parting, joining, and the wait of therapy outputs that are plugged
-     * @param hands parting and joining alone
+     * @param kept worth of the joints that stay
      * @param atLeast no pairing of like instances takes less
      * @param underPower whether every joint concerned may be moved under power where the house allows that
      * @param therapy whether a therapy output is plugged or unplugged: only with the device shut down
      */
-    record Replug(int seconds, int hands, int atLeast, boolean underPower, boolean therapy) {}
+    record Replug(int seconds, int kept, int atLeast, boolean underPower, boolean therapy) {
+        private Replug lowest() {
+            return new Replug(atLeast, kept, atLeast, underPower, therapy);
+        }
+    }
 
     private final int hookups;
     private final List<List<Contact>> leads = new ArrayList<>();
@@ -55,6 +61,60 @@ final class Replugs {
                 }
             }
         }
+    }
+
+    private Replugs(
+            int hookups, List<List<Contact>> leads, List<List<Contact>> earth, Replug[][] table, Replug[] first) {
+        this.hookups = hookups;
+        this.leads.addAll(leads);
+        this.earth.addAll(earth);
+        this.table = table;
+        this.first = first;
+    }
+
+    /** Whether some pairing of like instances is not proven to be the best. */
+    boolean open() {
+        return pairs().anyMatch(each -> each.atLeast() < each.seconds());
+    }
+
+    private Stream<Replug> pairs() {
+        return IntStream.range(0, 2 * hookups)
+                .boxed()
+                .flatMap(from -> IntStream.range(0, hookups)
+                        .filter(to -> from % hookups != to)
+                        .mapToObj(to -> table[from][to]));
+    }
+
+    /** The same with every re-plugging at the least that any pairing may take. */
+    Replugs lowest() {
+        Replug[][] lowest = new Replug[2 * hookups][hookups];
+        for (int from = 0; from < 2 * hookups; from++) {
+            for (int to = 0; to < hookups; to++) {
+                if (from % hookups != to) {
+                    lowest[from][to] = table[from][to].lowest();
+                }
+            }
+        }
+        return new Replugs(hookups, leads, earth, lowest, first);
+    }
+
+    /** The same where nothing is moved under power, and no hookup with a therapy output is touched while the device is on. */
+    Replugs strict() {
+        Replug[][] strict = new Replug[2 * hookups][hookups];
+        for (int from = 0; from < 2 * hookups; from++) {
+            for (int to = 0; to < hookups; to++) {
+                if (from % hookups != to) {
+                    Replug one = table[from][to];
+                    boolean therapy = one.therapy() || therapy(from % hookups) || therapy(to);
+                    strict[from][to] = new Replug(one.seconds(), one.kept(), one.atLeast(), false, therapy);
+                }
+            }
+        }
+        return new Replugs(hookups, leads, earth, strict, first);
+    }
+
+    private boolean therapy(int hookup) {
+        return first[hookup].therapy();
     }
 
     int hookups() {
@@ -104,7 +164,8 @@ final class Replugs {
         List<Contact> joined =
                 to.stream().filter(each -> !staying.contains(each.plain())).toList();
         seconds += joined.stream().mapToInt(Contact::join).sum();
-        int slack = pairing.atMost() - pairing.kept();
+        // A part of a second that might yet be saved is a second in which no one can promise anything.
+        int slack = (pairing.atMost() - pairing.kept() + Contact.SECOND - 1) / Contact.SECOND;
         List<Output> plugged = scene.outputsOf(
                 joined.stream().flatMap(each -> each.connections().stream()).toList());
         int wait = plugged.stream()
@@ -116,6 +177,6 @@ final class Replugs {
         boolean therapy =
                 changed.stream().flatMap(each -> each.connections().stream()).anyMatch(scene.therapy()::containsKey);
         boolean underPower = changed.stream().allMatch(Contact::insulated);
-        return new Replug(seconds + wait, seconds, Math.max(0, seconds - slack) + wait, underPower, therapy);
+        return new Replug(seconds + wait, pairing.kept(), Math.max(0, seconds - slack) + wait, underPower, therapy);
     }
 }

@@ -13,6 +13,11 @@ record Route(List<Leg> legs, int seconds) {
         legs = List.copyOf(legs);
     }
 
+    /** The sites in the order in which it comes to them. */
+    List<Integer> sites() {
+        return legs.stream().filter(Leg::plugged).map(Leg::site).toList();
+    }
+
     /**
      * One stretch of it.
      *

@@ -31,7 +31,7 @@ record Safeguards(Texts texts) {
                 + " open: metal of the device may be live. Touch nothing but the probe's insulated handle.";
     }
 
-    static String handsOff() {
+    private static String handsOff() {
         return "Hands off, say it aloud: mains on the part. Nobody starts, plugs or touches while it is applied.";
     }
 

@@ -51,11 +51,30 @@ final class Solver {
         this.firstSite = firstSite;
     }
 
+    /** The cheapest route that moves nothing which only a lucky pairing of like items would let stay; proves nothing. */
+    Answer strict(Answer answer) {
+        Answer strict = solve(replugs.strict());
+        return new Answer(strict.problem(), strict.route(), answer.least(), answer.settled() + strict.settled());
+    }
+
     Answer solve() {
-        Problem fine = problem(true);
+        Answer answer = solve(replugs);
+        if (!replugs.open()) {
+            return answer;
+        }
+        Answer lowest = solve(replugs.lowest());
+        return new Answer(
+                answer.problem(),
+                answer.route(),
+                Math.min(answer.least(), lowest.least()),
+                answer.settled() + lowest.settled());
+    }
+
+    private Answer solve(Replugs replugs) {
+        Problem fine = problem(replugs, true);
         boolean free = fine.units().stream().anyMatch(unit -> !unit.bound());
         boolean choices = free && few(fine);
-        Problem problem = choices || !free ? fine : problem(false);
+        Problem problem = choices || !free ? fine : problem(replugs, false);
         Search.Outcome best = search(problem, true, choices, 1);
         int settled = best.settled();
         if (best.route().isEmpty()) {
@@ -88,7 +107,7 @@ final class Solver {
                 || problem.units().stream().allMatch(Unit::bound);
     }
 
-    private Problem problem(boolean fine) {
+    private Problem problem(Replugs replugs, boolean fine) {
         Units.Classes classes = Units.of(scene, readings, hookups, poses.modes(), fine);
         return Problem.of(scene, poses, replugs, classes, opening, firstSite);
     }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import leadwright.planner.order.Problem.Block;
+import leadwright.planner.plan.Obligation.Phase;
 
 /**
  * Least seconds of all stays to come, re-plugging between them included.
@@ -15,16 +16,28 @@ import leadwright.planner.order.Problem.Block;
  * same. A stay does any set of tasks that nothing in another hookup holds back. Splitting a task over two stays never pays
  * where hookups change with everything off: the second stay's way from off to off could be walked in the first. The answer
  * for a set of tasks left, a place and a gate is kept.
+ *
+ * <p>A bare tour counts re-plugging alone: there splitting never pays whatever the gates.
  */
 final class Tour {
-    /** A mask of tasks has one bit each. */
-    static final int MOST_TASKS = 24;
+    /** Which precedence between hookups counts; less makes fewer tasks and a lower bound. */
+    enum Heed {
+        ALL,
+        /** Insulation first and mains on a part last, but not touch readings before faults. */
+        PHASES,
+        NOTHING
+    }
 
-    private static final int MOST_KEPT = 400_000;
+    /** A mask of tasks has one bit each. */
+    private static final int MOST_TASKS = 24;
+
+    private static final int MOST_KEPT = 100_000;
 
     private final Problem problem;
     private final Gates gates;
     private final List<Stay> stays;
+    private final Heed heed;
+    private final boolean bare;
     private final int[][] tasksOf;
     private final List<Integer> itemsOf = new ArrayList<>();
     private final List<Integer> hookupOf = new ArrayList<>();
@@ -34,10 +47,12 @@ final class Tour {
     private boolean filling = true;
     private boolean full;
 
-    Tour(Problem problem, Gates gates, List<Stay> stays) {
+    Tour(Problem problem, Gates gates, List<Stay> stays, Heed heed, boolean bare) {
         this.problem = problem;
         this.gates = gates;
         this.stays = stays;
+        this.heed = heed;
+        this.bare = bare;
         this.tasksOf = new int[stays.size()][];
         for (int kind = 0; kind < 3; kind++) {
             ways[kind] = ways(kind);
@@ -76,7 +91,7 @@ final class Tour {
         return itemsOf.get(task);
     }
 
-    boolean free(int task, long left) {
+    private boolean free(int task, long left) {
         return (held.get(task) & left) == 0;
     }
 
@@ -119,12 +134,16 @@ final class Tour {
         }
     }
 
+    private boolean heeded(Phase first, Phase second) {
+        return heed == Heed.ALL || heed == Heed.PHASES && first != second;
+    }
+
     /** Units of other hookups alone that must come before some unit of this block. */
     private BitSet waitsFor(Block block, int hookup) {
         BitSet all = new BitSet();
         block.bound().stream().forEach(u -> all.or(problem.units().get(u).before()));
         for (Unit unit : problem.units()) {
-            if (!unit.bound() || unit.hookups().get(hookup)) {
+            if (!unit.bound() || unit.hookups().get(hookup) || !heeded(unit.phase(), block.phase())) {
                 all.clear(unit.index());
             }
         }
@@ -135,7 +154,10 @@ final class Tour {
     private BitSet awaitedBy(Block block, int hookup) {
         BitSet all = new BitSet();
         for (Unit unit : problem.units()) {
-            if (unit.bound() && !unit.hookups().get(hookup) && unit.before().intersects(block.bound())) {
+            if (unit.bound()
+                    && !unit.hookups().get(hookup)
+                    && heeded(block.phase(), unit.phase())
+                    && unit.before().intersects(block.bound())) {
                 all.set(unit.index());
             }
         }
@@ -173,7 +195,10 @@ final class Tour {
         return allowed ? replug.seconds() : Stay.FAR;
     }
 
-    int way(int site, int hookup, int gate) {
+    private int way(int site, int hookup, int gate) {
+        if (bare) {
+            return way(site, hookup);
+        }
         int kind = !gates.dead(gate) ? 2 : gates.on(gate) ? 1 : 0;
         return ways[kind][site][hookup];
     }
@@ -183,10 +208,27 @@ final class Tour {
         return Math.min(ways[0][site][hookup], ways[2][site][hookup]);
     }
 
+    /** Least re-plugging that one more stay in a hookup costs. */
+    int detour(int hookup) {
+        int least = Stay.FAR;
+        for (int from = 0; from < 2 * problem.hookups(); from++) {
+            if (problem.hookupOf(from) == hookup) {
+                continue;
+            }
+            least = Math.min(least, way(from, hookup));
+            for (int to = 0; to < problem.hookups(); to++) {
+                if (to != hookup && to != problem.hookupOf(from)) {
+                    least = Math.min(least, way(from, hookup) + way(hookup, to) - way(from, to));
+                }
+            }
+        }
+        return Math.max(0, least);
+    }
+
     /** From a finished stay at this site and gate, with these tasks left. */
-    int rest(int site, int gate, long left) {
+    private int rest(int site, int gate, long left) {
         if (left == 0) {
-            return gates.end(gate) ? 0 : Stay.FAR;
+            return bare || gates.end(gate) ? 0 : Stay.FAR;
         }
         long key = (left << 16) | (long) site << 6 | gate;
         Integer known = kept.get(key);
@@ -245,8 +287,8 @@ final class Tour {
                         subset |= itemsOf.get(own[t]) & items;
                     }
                 }
-                for (int gate = 0; gate < gates.count(); gate++) {
-                    int here = stays.get(hookup).least(gate, pose, selected, subset);
+                for (int gate = 0; gate < (bare ? 1 : gates.count()); gate++) {
+                    int here = bare ? 0 : stays.get(hookup).least(gate, pose, selected, subset);
                     if (here < least) {
                         least = Math.min(least, here + rest(site, gate, rest));
                     }

@@ -103,7 +103,7 @@ final class Visits {
                 scene.times().select(),
                 Account.SWITCH,
                 "The readings that follow are of " + texts.group(demand.measured()) + ".");
-        return reading.phase() == Phase.MAINS_ON_PART ? step.warning(Safeguards.handsOff()) : step;
+        return safeguards.caution(reading).map(step::warning).orElse(step);
     }
 
     private String jacks(SortedSet<String> connections, Hookup hookup) {

@@ -58,7 +58,7 @@ final class Exhaustive {
         }
     }
 
-    private static boolean precedes(Obligation a, Obligation b) {
+    static boolean precedes(Obligation a, Obligation b) {
         boolean touch = a.isTouch() && a.state().fault() == Fault.NONE;
         if (a.phase() == Phase.INSULATION) {
             return b.phase() != Phase.INSULATION;
@@ -326,7 +326,8 @@ final class Exhaustive {
         }
     }
 
-    private record Change(int seconds, List<String> changed) {}
+    /** Least seconds, and for each way of pairing that takes them, the owners of the joints that change. */
+    private record Change(int seconds, List<List<String>> changed) {}
 
     private final Map<String, Change> changes = new HashMap<>();
 
@@ -348,17 +349,18 @@ final class Exhaustive {
             }
             int to = h;
             Change change = changes.computeIfAbsent(n.hookup() + " " + n.earthLead() + " " + h, key -> {
-                List<String> now = new ArrayList<>();
+                List<List<String>> now = new ArrayList<>();
                 return new Change(replug(joints(from, n.earthLead()), joints(bench.hookups.get(to), false), now), now);
             });
-            List<String> changed = change.changed();
             int seconds = change.seconds();
-            boolean therapy = changed.stream().anyMatch(each -> bench.therapy.containsKey(part(each)));
-            boolean bare = changed.stream()
-                    .anyMatch(each -> each.isEmpty()
-                            || each.equals("touch-probe")
-                            || bench.therapy.containsKey(part(each))
-                            || each.startsWith("!"));
+            boolean therapy = change.changed().stream()
+                    .allMatch(changed -> changed.stream().anyMatch(each -> bench.therapy.containsKey(part(each))));
+            boolean bare = change.changed().stream()
+                    .allMatch(changed -> changed.stream()
+                            .anyMatch(each -> each.isEmpty()
+                                    || each.equals("touch-probe")
+                                    || bench.therapy.containsKey(part(each))
+                                    || each.startsWith("!")));
             if (dead ? !(therapy && n.on()) : !bare) {
                 put(
                         cost + seconds,
@@ -414,12 +416,11 @@ final class Exhaustive {
         return kind.equals("skin-surface") ? 15 : 3;
     }
 
-    /** Least seconds over all ways of taking like items for one another; of those, the joints that change first found. */
-    private int replug(Map<List<String>, Integer> from, Map<List<String>, Integer> to, List<String> changed) {
+    /** Least seconds over all ways of taking like items for one another, and all ways that take them. */
+    private int replug(Map<List<String>, Integer> from, Map<List<String>, Integer> to, List<List<String>> sets) {
         List<String> mine = items(from);
         List<String> theirs = items(to);
         int[] least = {Integer.MAX_VALUE};
-        List<List<String>> sets = new ArrayList<>();
         pair(mine, theirs, 0, new HashMap<>(), map -> {
             List<String> now = new ArrayList<>();
             int seconds = 0;
@@ -450,13 +451,11 @@ final class Exhaustive {
             if (seconds + wait < least[0]) {
                 least[0] = seconds + wait;
                 sets.clear();
+            }
+            if (seconds + wait == least[0]) {
                 sets.add(now);
             }
         });
-        changed.clear();
-        if (!sets.isEmpty()) {
-            changed.addAll(sets.get(0));
-        }
         return least[0];
     }
 
