@@ -117,10 +117,11 @@ final class Fit {
 
     /** Some cells on several jacks each, joined by kit items: fewest further jacks first. */
     private Found linked(Draft draft, List<Cluster> clusters, boolean priced) {
-        int spare = scene.jackCount() - draft.cells();
+        int spare =
+                Math.min(scene.jackCount() - draft.cells(), tray(draft.duty()).mostLinks());
         int[] most = new int[draft.cells()];
         Arrays.fill(most, 1 + spare);
-        Row.Linked free = Row.linked(draft.cells(), draft.ties(), scene.jackCount(), most);
+        Row.Linked free = Row.linked(draft.cells(), draft.ties(), draft.cells() + spare, most);
         if (free.verdict() == Verdict.NO) {
             return Found.no();
         }
@@ -149,7 +150,8 @@ final class Fit {
             }
         }
         // A cell in two bundles, one of them linked, is not searched: then a no is not proven.
-        boolean divisible = spare > 1 && clusters.stream().anyMatch(cluster -> cluster.size() > 1);
+        boolean divisible =
+                scene.jackCount() > draft.cells() + 1 && clusters.stream().anyMatch(cluster -> cluster.size() > 1);
         return unknown || divisible ? Found.unknown() : Found.no();
     }
 

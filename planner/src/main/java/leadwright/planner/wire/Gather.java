@@ -72,6 +72,7 @@ final class Gather {
             open.put(jack, jacks);
             queue.add(new Arrangement(jacks, open, new int[bench.items().size()], 0, 0, List.of()));
         }
+        List<Part> useful = useful(cluster);
         boolean complete = true;
         int arrangements = 0;
         while (!queue.isEmpty()) {
@@ -82,7 +83,7 @@ final class Gather {
             Seating seating = new Seating(this, arrangement, cluster);
             complete &= seating.into(options);
             if (!seating.free() && arrangement.placements().size() < cluster.size() - arrangement.jacks()) {
-                for (Arrangement next : extended(arrangement, cluster)) {
+                for (Arrangement next : extended(arrangement, cluster, useful)) {
                     if (seen.add(next.key())) {
                         queue.add(next);
                     }
@@ -92,12 +93,36 @@ final class Gather {
         return new Menu(options, complete);
     }
 
-    private List<Arrangement> extended(Arrangement from, Cluster cluster) {
-        List<Arrangement> all = new ArrayList<>();
-        for (Part part : bench.parts()) {
-            if (!part.gathers()) {
-                continue;
+    /** Gathering items that a chain of this cluster can pass. */
+    private List<Part> useful(Cluster cluster) {
+        List<Leaf> leaves = new ArrayList<>();
+        cluster.groups().forEach(group -> leaves.add(group.leaf()));
+        List<Part> useful = new ArrayList<>();
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (Part part : bench.parts()) {
+                if (part.gathers() && !useful.contains(part) && passable(part, leaves)) {
+                    more |= useful.add(part);
+                    leaves.add(Leaf.trunk(part.out()));
+                }
             }
+        }
+        return useful;
+    }
+
+    private boolean passable(Part part, List<Leaf> leaves) {
+        boolean probe = part.item().kind() == ItemKind.PROBE;
+        return part.inlets().stream()
+                .map(inlet -> new Socket(inlet.end(), inlet.also(), probe, 0, inlet.fill(), 0))
+                .distinct()
+                .anyMatch(socket -> leaves.stream()
+                        .anyMatch(leaf -> !routes.into(leaf, socket).isEmpty()));
+    }
+
+    private List<Arrangement> extended(Arrangement from, Cluster cluster, List<Part> useful) {
+        List<Arrangement> all = new ArrayList<>();
+        for (Part part : useful) {
             for (Socket at : from.open().keySet()) {
                 for (Route route : routes.into(Leaf.trunk(part.out()), at)) {
                     int[] use = from.use().clone();
@@ -156,6 +181,12 @@ final class Gather {
                 .thenComparing(Socket::fill)
                 .thenComparing(Socket::probe)
                 .thenComparing(socket -> socket.also().toString()));
+    }
+
+    /** Price of one chain, or of a link, which is a lead of its own and counts as one. */
+    long cost(Leaf leaf, Route route, Socket socket) {
+        int probes = leaf.kind() == Leaf.Kind.SURFACE ? route.probes() : 0;
+        return Option.cost(route.items() + 1 + socket.depth(), route.items(), probes);
     }
 
     int[] count(int[] use, int jacks) {

@@ -3,6 +3,8 @@ package leadwright.planner.wire;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The kit laid out for one duty: bench, routes, what can run short, and the menus found so far.
@@ -14,6 +16,7 @@ final class Tray {
     private final EarthLead earthLead;
     private final Gather gather;
     private final Gather pricedGather;
+    private final String jackSocket;
     private final Map<Cluster, Menu> menus = new HashMap<>();
     private final Map<Cluster, Menu> priced = new HashMap<>();
 
@@ -22,10 +25,10 @@ final class Tray {
         this.routes = new Routes(bench);
         this.earthLead = earthLead;
         this.stock = Stock.of(scene, bench, routes, earthLead.mostUse());
-        String socket = scene.jackSocket();
+        this.jackSocket = scene.jackSocket();
         boolean capacitance = duty.mains() && scene.hardCapacitance();
-        this.gather = new Gather(bench, routes, stock, socket, false, capacitance);
-        this.pricedGather = new Gather(bench, routes, stock, socket, true, capacitance);
+        this.gather = new Gather(bench, routes, stock, jackSocket, false, capacitance);
+        this.pricedGather = new Gather(bench, routes, stock, jackSocket, true, capacitance);
     }
 
     Menu menu(Cluster cluster, boolean withCost) {
@@ -37,6 +40,23 @@ final class Tray {
     /** Options for the earth lead; they take no jack. */
     List<EarthLead.Choice> earth() {
         return earthLead.choices();
+    }
+
+    /** No more links than there are items that go into a jack and lead on to an end that gathers. */
+    int mostLinks() {
+        Set<Integer> first = new TreeSet<>();
+        for (Routes.Label label : routes.from(Leaf.link(jackSocket))) {
+            boolean joins = bench.parts().stream()
+                    .filter(Part::gathers)
+                    .flatMap(part -> part.inlets().stream())
+                    .anyMatch(inlet -> bench.mates(label.end(), inlet.end()));
+            if (joins) {
+                first.add(label.route().steps().get(0).part().piece());
+            }
+        }
+        return first.stream()
+                .mapToInt(piece -> bench.items().get(piece).stock())
+                .sum();
     }
 
     Bench bench() {
