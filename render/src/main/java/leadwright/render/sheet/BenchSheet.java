@@ -68,6 +68,9 @@ public final class BenchSheet {
 
     private static void body(Sheet sheet, List<Drawing> drawings, List<String> assumed) {
         Xhtml page = sheet.page();
+        if (sheet.plan().trainingCopy()) {
+            page.leaf("div", "watermark", "TRAINING");
+        }
         page.in("div", "form", () -> {
             HeadSection.write(sheet);
             BeforeSection.write(sheet);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import leadwright.catalog.house.Paper;
@@ -108,7 +109,7 @@ class BenchSheetTest {
     @Test
     void aTrainingCopyIsMarkedAndTheOthersSayTheyAreNone() throws Exception {
         assertThat(text(parsed(sheet(new SmallPlan().training()))))
-                .contains("TRAINING COPY: NOT A RECORD")
+                .contains("TRAINING COPY: NOT A RECORD", "TRAINING")
                 .doesNotContain("Not a training copy");
         assertThat(text(parsed(sheet(new SmallPlan())))).contains("Not a training copy.");
     }
@@ -150,6 +151,24 @@ class BenchSheetTest {
     @Test
     void statesWhatWasTakenForWhatTheFilesLeaveOut() throws Exception {
         assertThat(text(parsed(sheet(new SmallPlan())))).contains("tolerates-power-cut: taken as no");
+    }
+
+    @Test
+    void noRuleOfThePageReachesIntoADrawing() {
+        String sheet = sheet(new SmallPlan());
+        String style = sheet.substring(sheet.indexOf("<style>"), sheet.indexOf("</style>"));
+        String rules = style.substring(style.indexOf("body {"), style.indexOf("@media"));
+        Matcher selectors = Pattern.compile("(?m)(?:^|})\\s*([^{}/@]+?)\\s*\\{").matcher(rules);
+        int seen = 0;
+        while (selectors.find()) {
+            for (String selector : selectors.group(1).split(",")) {
+                seen++;
+                assertThat(selector.strip())
+                        .matches("(body|h1|h2|p|ul|table|td|th|tr|\\.form .*|\\.back.*|\\.bar th|\\.list td"
+                                + "|\\.drawing|\\.drawing svg|\\.watermark)");
+            }
+        }
+        assertThat(seen).isGreaterThan(40);
     }
 
     @Test
