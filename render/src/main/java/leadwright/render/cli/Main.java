@@ -20,6 +20,7 @@ public final class Main {
     /** Runs a command line and leaves with its exit code. */
     public static void main(String[] arguments) {
         System.setProperty("java.awt.headless", "true");
+        HeadStart.give(arguments);
         PrintWriter out = writer(System.out);
         PrintWriter err = writer(System.err);
         int code = run(arguments, out, err);

@@ -47,6 +47,9 @@ public final class PdfExport {
             <text x="1" y="9" font-size="2">x</text></g></svg></div></body></html>
             """;
 
+    private static final Object WARM_UP = new Object();
+    private static boolean pageCame;
+
     private PdfExport() {}
 
     /**
@@ -59,6 +62,13 @@ public final class PdfExport {
      *     outside the page is referred to, or what the list above asks for is missing
      */
     public static byte[] pdf(String xhtml, Optional<LocalDate> date) {
+        synchronized (WARM_UP) {
+            pageCame = true;
+        }
+        return typeset(xhtml, date);
+    }
+
+    private static byte[] typeset(String xhtml, Optional<LocalDate> date) {
         List<Diagnostic> troubles = new ArrayList<>();
         try (PDDocument document = new PDDocument();
                 PdfBoxRenderer renderer = builder(xhtml, document, troubles).buildPdfRenderer()) {
@@ -76,15 +86,16 @@ public final class PdfExport {
     }
 
     /**
-     * Has a thread of its own typeset a tiny page and throw it away, so that the typesetter is loaded and its code
-     * compiled by the time a real page comes. Worth its while only when {@link #pdf} follows after other work.
+     * Typesets a tiny page and throws it away, so that the typesetter is loaded and its code compiled when a real page
+     * comes: meant for a thread of its own beside other work. A page that comes meanwhile waits for the end of it, as
+     * both would load the same classes; once a page has come, this does nothing.
      */
     public static void warmUp() {
-        Thread thread = new Thread(() -> pdf(WARM_UP_PAGE, Optional.empty()), "typesetter warm-up");
-        thread.setDaemon(true);
-        // Should it fail, the real page will say so.
-        thread.setUncaughtExceptionHandler((failed, why) -> {});
-        thread.start();
+        synchronized (WARM_UP) {
+            if (!pageCame) {
+                typeset(WARM_UP_PAGE, Optional.empty());
+            }
+        }
     }
 
     private static PdfRendererBuilder builder(String xhtml, PDDocument document, List<Diagnostic> troubles) {

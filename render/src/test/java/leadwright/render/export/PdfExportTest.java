@@ -107,6 +107,7 @@ class PdfExportTest {
         String page = ProbePage.xhtml(ProbePage.Paper.A4);
         byte[] alone = PdfExport.pdf(page, UNDATED);
         PdfExport.warmUp();
+        assertThat(PdfExport.pdf(page, UNDATED)).isEqualTo(alone);
         List<CompletableFuture<byte[]>> runs = new ArrayList<>();
         for (int i = 0; i < 6; i++) {
             runs.add(CompletableFuture.supplyAsync(() -> PdfExport.pdf(page, UNDATED)));
