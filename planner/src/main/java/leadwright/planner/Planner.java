@@ -15,6 +15,7 @@ import leadwright.planner.oblige.Oblige;
 import leadwright.planner.order.Order;
 import leadwright.planner.order.Ordering;
 import leadwright.planner.plan.Obligation;
+import leadwright.planner.plan.Proof;
 import leadwright.planner.plan.Shortfall;
 import leadwright.planner.wire.Wire;
 import leadwright.planner.wire.Wiring;
@@ -95,8 +96,19 @@ public final class Planner {
                 shortfalls,
                 warnings,
                 ordering.time(),
-                wiring.proof(),
+                hookups(wiring.proof(), ordering.hookups().size()),
                 ordering.proof());
+    }
+
+    /** A hookup that no reading came to is not set up: the proof is of those that are. */
+    private static Proof hookups(Proof proof, int used) {
+        if (proof.answer() == used) {
+            return proof;
+        }
+        return new Proof(
+                used,
+                Math.min(proof.lowerBound(), used),
+                proof.argument() + " Set up are only those in which something is read: " + used + ".");
     }
 
     /** Why the tester may not be used on the day, where a day is given. */

@@ -79,7 +79,7 @@ final class HookupAudit {
                 String instance = chain.items().get(i);
                 String onward = i + 1 < chain.items().size() ? chain.items().get(i + 1) : "jack-" + chain.jack();
                 String before = next.putIfAbsent(instance, onward);
-                boolean fanOut = item(instance).map(KitItem::kind).equals(Optional.of(ItemKind.FAN_OUT));
+                boolean gathers = gathers(instance);
                 if (before != null) {
                     breaches.check(
                             before.equals(onward),
@@ -87,7 +87,7 @@ final class HookupAudit {
                             hookup.id(),
                             instance + " leads to " + before + " and to " + onward);
                 }
-                if (before == null || !(fanOut || sharedAfterFanOut(hookup, instance))) {
+                if (before == null || !(gathers || sharedAfterGathering(hookup, instance))) {
                     used.add(instance);
                 }
             }
@@ -110,12 +110,21 @@ final class HookupAudit {
         }
     }
 
-    /** An item between a fan-out's trunk and the jack serves all chains of that fan-out. */
-    private boolean sharedAfterFanOut(Hookup hookup, String instance) {
+    /** A fan-out gathers chains on its branches, a stackable plug one more in its back. */
+    private boolean gathers(String instance) {
+        return item(instance)
+                .map(item -> item.kind() == ItemKind.FAN_OUT || item.ends().contains("lab-4mm-plug-stackable"))
+                .orElse(false);
+    }
+
+    /** An item between what gathers chains and the jack serves all of them. */
+    private boolean sharedAfterGathering(Hookup hookup, String instance) {
         return hookup.chains().stream()
-                .filter(chain -> chain.items().contains(instance))
-                .allMatch(chain -> chain.items().subList(0, chain.items().indexOf(instance)).stream()
-                        .anyMatch(before -> item(before).map(KitItem::kind).equals(Optional.of(ItemKind.FAN_OUT))));
+                        .filter(chain -> chain.items().contains(instance))
+                        .filter(chain -> chain.items().subList(0, chain.items().indexOf(instance)).stream()
+                                .noneMatch(this::gathers))
+                        .count()
+                <= 1;
     }
 
     private static int number(String instance) {

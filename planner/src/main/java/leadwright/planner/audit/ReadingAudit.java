@@ -201,7 +201,7 @@ final class ReadingAudit {
         switch (what.quantity()) {
             case APPLIED_PART_LEAKAGE ->
                 breaches.check(
-                        wholeFunction(device, demand.measured()),
+                        wholeFunction(device, demand.measured()) || stricter(demand),
                         Invariant.MEANING,
                         id,
                         "is not of one whole function");
@@ -224,6 +224,11 @@ final class ReadingAudit {
                 .filter(part ->
                         part.connections().stream().anyMatch(each -> each.name().equals(connection)))
                 .findFirst();
+    }
+
+    /** A house may ask for each connection on its own. */
+    private boolean stricter(Demand demand) {
+        return demand.measured().size() == 1 && !plan.house().joinStricter().isEmpty();
     }
 
     private boolean wholeFunction(Device device, SortedSet<String> measured) {

@@ -62,7 +62,11 @@ final class StepReplay {
         this.device = plan.device();
         this.breaches = breaches;
         this.therapyConnections = Therapy.connections(device);
-        this.permanent = device.supply().connection() == SupplyConnection.PERMANENT;
+        // Fixed plant, and what is planned as such: nobody switches its mains from the tester.
+        this.permanent = plan.readings().stream()
+                        .map(reading -> reading.obligation().state())
+                        .anyMatch(each -> each == MainsState.INSTALLED_ON || each == MainsState.ISOLATED)
+                || device.supply().connection() == SupplyConnection.PERMANENT;
         this.state = permanent ? MainsState.INSTALLED_ON : MainsState.OFF;
         for (Reading reading : plan.readings()) {
             readings.put(reading.id(), reading);

@@ -12,6 +12,7 @@ import leadwright.catalog.device.ConnectorDefinition;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.device.Output;
 import leadwright.catalog.device.SupplyConnection;
+import leadwright.catalog.device.SupplySystem;
 import leadwright.catalog.house.House;
 import leadwright.catalog.house.ReplugUnderPower;
 import leadwright.catalog.kit.AtRest;
@@ -51,9 +52,13 @@ record Scene(
         return new Scene(device, kit, house, connectors.with(defined), BenchTimes.of(device, house), byName, therapy);
     }
 
-    /** Permanent plant: a licensed person switches and isolates it, nobody at the tester does. */
+    /**
+     * Permanent plant, and three-phase equipment on a cord, which no outlet of a tester feeds: a licensed person switches and
+     * isolates it, nobody at the tester does.
+     */
     boolean permanent() {
-        return device.supply().connection() == SupplyConnection.PERMANENT;
+        return device.supply().connection() == SupplyConnection.PERMANENT
+                || device.runsOnMains() && device.supply().system() == SupplySystem.THREE_PHASE;
     }
 
     /** Whether the tester's outlet feeds it. */
