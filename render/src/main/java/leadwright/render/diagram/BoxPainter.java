@@ -6,6 +6,9 @@ import java.util.Optional;
 
 /** Draws fan-outs: a box as tall as the rows it gathers, the post's number at each line that enters, its name at the tester's side. */
 final class BoxPainter {
+    /** Letters that reach below the line need room in a low box. */
+    private static final double LIFT = 0.15;
+
     private BoxPainter() {}
 
     static String name(String box) {
@@ -48,7 +51,8 @@ final class BoxPainter {
         return entries.size() == 1 ? entries.get(0) : Table.instead(entries, few, false);
     }
 
-    static void draw(Svg svg, Columns.Drawn drawn, Net.Box box, Columns.Column column) {
+    /** @param elsewhere the sheet on which its trunk is drawn; empty where that is this one */
+    static void draw(Svg svg, Columns.Drawn drawn, Net.Box box, Columns.Column column, String elsewhere) {
         Lie.Span span = drawn.lie().boxes().get(box.id());
         boolean isNew = drawn.net().into(box.id()).stream().anyMatch(Net.Line::anyNew)
                 || drawn.net().outOf(box.id()).stream().anyMatch(Net.Line::anyNew);
@@ -95,11 +99,15 @@ final class BoxPainter {
         }
         svg.fitted(
                 column.right() - 1.2,
-                (span.top() + span.bottom()) / 2,
+                (span.top() + span.bottom()) / 2 - LIFT,
                 column.width() - widest - 1.9,
                 Svg.Anchor.END,
                 name(box.id()),
                 Type.KIT);
+        if (!elsewhere.isEmpty() && span.bottom() - span.top() > 2 * Table.LINE + 1) {
+            double y = (span.top() + span.bottom()) / 2 - LIFT + Table.LINE;
+            svg.fitted(column.right() - 1.2, y, column.width() - widest - 1.9, Svg.Anchor.END, elsewhere, Table.TYPE);
+        }
         svg.close();
     }
 
@@ -138,7 +146,7 @@ final class BoxPainter {
                 isNew ? Ink.BOX : Ink.HAIRLINE);
         svg.fitted(
                 (column.left() + column.right()) / 2,
-                y,
+                y - LIFT,
                 column.width() - 1.4,
                 Svg.Anchor.MIDDLE,
                 Net.kind(item),

@@ -1,7 +1,9 @@
 package leadwright.render.diagram;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -15,40 +17,63 @@ import java.util.Optional;
  * @param bottom where the last row ends
  */
 record Heights(List<Double> rows, double bottom) {
-    private static final int ROUNDS = 2000;
+    private static final int ROUNDS = 1000;
 
-    /** Distance from the top of the rows to the middle of the first, from each to the next, and from the last to the end. */
-    static Optional<Heights> of(Fit fit, List<Row> rows, List<Net> nets, List<Routing> routings, List<Socket> sockets) {
-        double[] gap = new double[rows.size() + 1];
-        for (int i = 0; i < rows.size(); i++) {
-            gap[i] = i == 0
-                    ? rows.get(0).above() + rows.get(0).height() / 2
-                    : rows.get(i - 1).height() / 2
-                            + rows.get(i).above()
-                            + rows.get(i).height() / 2;
-        }
-        gap[rows.size()] = rows.isEmpty() ? 0 : rows.get(rows.size() - 1).height() / 2 + fit.pad() / 2;
+    Heights {
+        rows = List.copyOf(rows);
+    }
+
+    /** The hookups laid out. */
+    record Laid(Heights heights, List<Lie> lies) {}
+
+    /** Heights with which every hookup has the room it needs; nothing where the sheet is too low for that. */
+    static Optional<Laid> of(Fit fit, List<Row> rows, List<Net> nets, List<Routing> routings, List<Socket> sockets) {
+        double[] gap = least(fit, rows);
+        Map<Lie.Pair, Double> apart = new HashMap<>();
         for (int round = 0; round < ROUNDS; round++) {
-            List<Double> ys = new ArrayList<>();
-            double y = Page.TOP;
-            for (int i = 0; i < rows.size(); i++) {
-                y += gap[i];
-                ys.add(y);
-            }
-            double bottom = y + gap[rows.size()];
-            if (bottom > Page.BOTTOM + 1e-6) {
+            Heights heights = stacked(gap);
+            if (heights.bottom > Page.BOTTOM + 1e-6) {
                 return Optional.empty();
             }
+            List<Lie> lies = new ArrayList<>();
             Optional<Lie.Shortage> shortage = Optional.empty();
             for (int h = 0; h < nets.size() && shortage.isEmpty(); h++) {
-                shortage = Lie.of(fit, rows, ys, bottom, nets.get(h), routings.get(h), sockets)
-                        .shortage();
+                Lie lie = new Laying(fit, rows, heights, nets.get(h), routings.get(h), sockets, apart).lie();
+                shortage = lie.shortage();
+                lies.add(lie);
             }
             if (shortage.isEmpty()) {
-                return Optional.of(new Heights(List.copyOf(ys), bottom));
+                return Optional.of(new Laid(heights, lies));
             }
-            gap[shortage.get().row()] += shortage.get().by() + 1e-6;
+            // A hair more than is wanting, so that rounding never asks twice.
+            double by = shortage.get().by() + 1e-6;
+            if (shortage.get().pair().isPresent()) {
+                apart.merge(shortage.get().pair().get(), by, Double::sum);
+            } else {
+                gap[shortage.get().row()] += by;
+            }
         }
         return Optional.empty();
+    }
+
+    /** From the top to the middle of the first row, from each to the next, and from the last to the end. */
+    private static double[] least(Fit fit, List<Row> rows) {
+        double[] gap = new double[rows.size() + 1];
+        for (int i = 0; i < rows.size(); i++) {
+            double before = i == 0 ? 0 : rows.get(i - 1).height() / 2;
+            gap[i] = before + rows.get(i).above() + rows.get(i).height() / 2;
+        }
+        gap[rows.size()] = rows.isEmpty() ? 0 : rows.get(rows.size() - 1).height() / 2 + fit.pad() / 2;
+        return gap;
+    }
+
+    private static Heights stacked(double[] gap) {
+        List<Double> rows = new ArrayList<>();
+        double y = Page.TOP;
+        for (int i = 0; i < gap.length - 1; i++) {
+            y += gap[i];
+            rows.add(y);
+        }
+        return new Heights(rows, y + gap[gap.length - 1]);
     }
 }

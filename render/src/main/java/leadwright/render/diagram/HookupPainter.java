@@ -67,7 +67,7 @@ final class HookupPainter {
         new PanelPainter(svg, layout.labels(), sheet, layout.fit()).draw(plan, panel);
         TesterPainter.draw(
                 svg, plan, sockets, drawn, ties, elsewhere(s), sheet.heights().bottom(), layout.fit());
-        new WirePainter(svg, columns, drawn).draw();
+        new WirePainter(svg, columns, drawn, trunks(s)).draw();
         new EndsPainter(svg, plan, layout.labels(), changes, drawn.net(), columns).draw(sheet);
         FramePainter.below(
                 svg,
@@ -108,6 +108,21 @@ final class HookupPainter {
         return layout.sheets().stream()
                 .map(sheet -> sheet.drawn().get(index).net())
                 .toList();
+    }
+
+    /** The sheet of its trunk for each fan-out that stands here without one. */
+    private Map<String, String> trunks(int s) {
+        List<Net> parts = parts();
+        Map<String, String> words = new HashMap<>();
+        for (Net.Box box : parts.get(s).boxes()) {
+            for (int other = 0; other < parts.size(); other++) {
+                if (parts.get(s).outOf(box.id()).isEmpty()
+                        && !parts.get(other).outOf(box.id()).isEmpty()) {
+                    words.put(box.id(), "sheet " + numbers.get(other));
+                }
+            }
+        }
+        return words;
     }
 
     /** Fan-outs whose wires are on several sheets. */

@@ -20,7 +20,7 @@ record Labels(double end) {
     /** How far the colour's square stands from the edge. */
     static final double INSET = 1.6;
 
-    static final String CONTINUED = ", continued";
+    private static final String CONTINUED = ", continued";
 
     /** A group's name on its lines, and how these are set. */
     record Name(List<String> lines, Type type) {}
@@ -30,10 +30,23 @@ record Labels(double end) {
      * here. A name that would be cut is set smaller first.
      */
     Name name(Panel.Group group, List<Unit> units, Fit fit) {
+        return name(group, units, fit, "", Integer.MAX_VALUE);
+    }
+
+    /** The same where the group goes on from the sheet before, on no more lines than its name has otherwise. */
+    Name continued(Panel.Group group, List<Unit> units, Fit fit) {
+        return name(
+                group, units, fit, CONTINUED, name(group, units, fit).lines().size());
+    }
+
+    private Name name(Panel.Group group, List<Unit> units, Fit fit, String suffix, int lineLimit) {
         boolean ribbons = units.stream().anyMatch(Unit::ribbon);
-        int atMost = ribbons ? 1 : units.size() == 1 ? Math.min(2, fit.nameLines()) : fit.nameLines();
-        double room = ribbons ? end - nameLeft(group) - 2 - Texts.width(CONTINUED, Type.GROUP) : nameRoom(group);
-        String letters = group.type().map(each -> " (" + each.word() + ")").orElse("");
+        // Beside several rows a few lines cost no height.
+        int rows = Math.min(units.size(), 3);
+        int most = ribbons ? 1 : rows == 1 ? Math.min(2, fit.nameLines()) : Math.max(rows, fit.nameLines());
+        int atMost = Math.min(lineLimit, most);
+        double room = ribbons ? end - nameLeft(group) - 2 : nameRoom(group);
+        String letters = group.type().map(each -> " (" + each.word() + ")").orElse("") + suffix;
         Type type = Type.GROUP;
         for (double pt = Type.GROUP.pt(); pt >= 8.5; pt -= 0.5) {
             type = new Type(pt, true, Ink.BLACK);

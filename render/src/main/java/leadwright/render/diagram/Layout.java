@@ -72,15 +72,15 @@ record Layout(Labels labels, Fit fit, List<Sheet> sheets) {
         List<Routing> routings =
                 nets.stream().map(net -> Routing.of(net, units, sockets)).toList();
         List<Row> rows = Rows.of(labels, panel, units, fit);
-        return Heights.of(fit, rows, nets, routings, sockets).map(heights -> {
+        return Heights.of(fit, rows, nets, routings, sockets).map(laid -> {
             Map<String, Double> room = new HashMap<>();
             rows.forEach(row -> room.put(row.unit().id(), row.height()));
             List<Columns.Drawn> drawn = new ArrayList<>();
             for (int h = 0; h < nets.size(); h++) {
-                Lie lie = Lie.of(fit, rows, heights.rows(), heights.bottom(), nets.get(h), routings.get(h), sockets);
+                Lie lie = laid.lies().get(h);
                 drawn.add(new Columns.Drawn(nets.get(h), routings.get(h), lie, Tracks.of(routings.get(h), lie), room));
             }
-            return new Sheet(rows, heights, continued(panel, units), drawn);
+            return new Sheet(rows, laid.heights(), continued(panel, units), drawn);
         });
     }
 

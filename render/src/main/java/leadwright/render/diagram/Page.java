@@ -31,7 +31,7 @@ final class Page {
     static final double STRIP = 0.7;
 
     /** Height of an item's box on a wire. */
-    static final double ITEM_BOX = 4.0;
+    static final double ITEM_BOX = 4.2;
 
     private Page() {}
 }

@@ -1,6 +1,5 @@
 package leadwright.render.diagram;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import leadwright.catalog.table.WireMarking;
@@ -93,11 +92,10 @@ final class PanelPainter {
                     group.below() ? 0.7 : Ink.HAIRLINE);
         }
         if (!group.below()) {
-            Labels.Name name = labels.name(group, units, fit);
-            List<String> lines = new ArrayList<>(name.lines());
-            if (first == 0 && sheet.continued()) {
-                lines.set(lines.size() - 1, lines.get(lines.size() - 1) + Labels.CONTINUED);
-            }
+            Labels.Name name = first == 0 && sheet.continued()
+                    ? labels.continued(group, units, fit)
+                    : labels.name(group, units, fit);
+            List<String> lines = name.lines();
             double at = ribbons
                     ? upper + Rows.HEADER / 2
                     : units.size() == 1 ? y - (lines.size() - 1) * Rows.NAME_LINE / 2 : y;

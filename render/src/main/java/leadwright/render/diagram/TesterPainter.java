@@ -102,10 +102,10 @@ final class TesterPainter {
                 : first.name() + "\u2013"
                         + slot.sockets().get(slot.sockets().size() - 1).name();
         Type type = first.jack() > 0 ? Type.NUMBER : Type.KIT;
-        svg.text(LEFT + 2, slot.middle(), Svg.Anchor.START, name, slot.used() ? type : type.in(Ink.QUIET));
+        svg.text(LEFT + 2, slot.middle() - 0.15, Svg.Anchor.START, name, slot.used() ? type : type.in(Ink.QUIET));
         svg.text(
                 LEFT + BOX - 1.5,
-                slot.middle(),
+                slot.middle() - 0.15,
                 Svg.Anchor.END,
                 slot.used() ? "used" : word(slot, elsewhere),
                 slot.used() ? Type.NOTE : Type.SMALL);
@@ -124,6 +124,10 @@ final class TesterPainter {
         }
         double top = ys.get(0);
         double end = ys.get(ys.size() - 1);
+        boolean brief = end - top < 9;
+        if (brief && x + 4.5 > Page.RIGHT) {
+            return x;
+        }
         StringBuilder path = new StringBuilder("M" + Svg.number(x) + " " + Svg.number(top) + "V" + Svg.number(end));
         ys.forEach(y -> path.append("M" + Svg.number(x - 1.6) + " " + Svg.number(y) + "H" + Svg.number(x)));
         svg.titled(
@@ -140,7 +144,7 @@ final class TesterPainter {
                 "stroke-width",
                 Ink.BOX);
         double middle = (top + end) / 2;
-        if (end - top < 9) {
+        if (brief) {
             svg.text(x + 1, middle, Svg.Anchor.START, tie.name(), Type.NUMBER);
             return x + 2 * BRACKET;
         }
@@ -208,6 +212,11 @@ final class TesterPainter {
                 }
                 jacks.get(jacks.size() - 1).add(socket);
             }
+        }
+        if ((jacks.size() + others.size() + 1) * fit.jack() > to - from + 0.1 && jacks.size() > 1) {
+            List<Socket> all = jacks.stream().flatMap(List::stream).toList();
+            jacks.clear();
+            jacks.add(all);
         }
         double half = (fit.jack() - Page.JACK_GAP) / 2;
         int count = jacks.size() + others.size();

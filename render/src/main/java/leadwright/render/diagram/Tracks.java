@@ -28,7 +28,7 @@ final class Tracks {
         order.sort(Comparator.comparing((String line) -> goesUp(lie, line))
                 .thenComparing(line -> (goesUp(lie, line) ? 1 : -1) * lie.from().get(line)));
         Map<String, Integer> tracks = new LinkedHashMap<>();
-        for (String line : order) {
+        for (String line : arranged(order, lie)) {
             int track = 0;
             for (Map.Entry<String, Integer> other : tracks.entrySet()) {
                 if (near(lie, line, other.getKey())) {
@@ -38,6 +38,33 @@ final class Tracks {
             tracks.put(line, track);
         }
         return tracks;
+    }
+
+    /** The lines so that each stands after those that must turn before it, else in the order given. */
+    private static List<String> arranged(List<String> order, Lie lie) {
+        List<String> left = new ArrayList<>(order);
+        List<String> arranged = new ArrayList<>();
+        while (!left.isEmpty()) {
+            String next = left.stream()
+                    .filter(line -> left.stream().noneMatch(other -> before(lie, other, line)))
+                    .findFirst()
+                    .orElse(left.get(0));
+            arranged.add(next);
+            left.remove(next);
+        }
+        return arranged;
+    }
+
+    /** Whether one line must turn before another: neighbours of one direction, or one whose row the other takes over. */
+    private static boolean before(Lie lie, String a, String b) {
+        if (a.equals(b) || !near(lie, a, b)) {
+            return false;
+        }
+        if (goesUp(lie, a) != goesUp(lie, b)) {
+            return Math.abs(lie.to().get(b) - lie.from().get(a)) < Page.TRACK;
+        }
+        boolean lower = lie.from().get(a) > lie.from().get(b);
+        return goesUp(lie, a) ? !lower : lower;
     }
 
     /** Number of tracks of one exchange. */

@@ -3,6 +3,7 @@ package leadwright.render.diagram;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -13,11 +14,14 @@ final class WirePainter {
     private final Svg svg;
     private final Columns columns;
     private final Columns.Drawn drawn;
+    private final Map<String, String> trunks;
 
-    WirePainter(Svg svg, Columns columns, Columns.Drawn drawn) {
+    /** @param trunks the sheet of a fan-out's trunk where that is not this one, by box id */
+    WirePainter(Svg svg, Columns columns, Columns.Drawn drawn, Map<String, String> trunks) {
         this.svg = svg;
         this.columns = columns;
         this.drawn = drawn;
+        this.trunks = Map.copyOf(trunks);
     }
 
     /** A stretch of wire with its ends; {@code turn} where it changes its height. */
@@ -76,7 +80,7 @@ final class WirePainter {
                 Columns.Column column = columns.boxes().get(c + columns.shift(drawn.routing()));
                 drawn.net().boxes().stream()
                         .filter(box -> box.id().equals(id))
-                        .forEach(box -> BoxPainter.draw(svg, drawn, box, column));
+                        .forEach(box -> BoxPainter.draw(svg, drawn, box, column, trunks.getOrDefault(box.id(), "")));
             }
         }
         svg.close();

@@ -78,6 +78,10 @@ final class Sketch {
         return new Wiring("H" + (hookups.size() + 1));
     }
 
+    int jacks() {
+        return kit.tester().jacks().orElseThrow().count();
+    }
+
     Plan plan() {
         return new Plan(
                 "3f9c21ab77d0",
