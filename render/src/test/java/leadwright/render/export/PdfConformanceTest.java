@@ -1,0 +1,70 @@
+package leadwright.render.export;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
+import org.verapdf.pdfa.Foundries;
+import org.verapdf.pdfa.PDFAParser;
+import org.verapdf.pdfa.PDFAValidator;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import org.verapdf.pdfa.results.TestAssertion;
+import org.verapdf.pdfa.results.ValidationResult;
+
+/** An independent validator judges whether the PDF is what it says it is: accessible (PDF/UA-1) and archivable (PDF/A-2u). */
+class PdfConformanceTest {
+
+    @BeforeAll
+    static void start() {
+        VeraGreenfieldFoundryProvider.initialise();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"PDFUA_1, A4", "PDFA_2_U, A4", "PDFUA_1, LETTER", "PDFA_2_U, LETTER"})
+    void keeps_to_the_standard_it_claims(PDFAFlavour flavour, ProbePage.Paper paper) throws Exception {
+        Optional<LocalDate> date = Optional.of(LocalDate.of(2026, 11, 25));
+        assertThat(complaints(PdfExport.pdf(ProbePage.xhtml(paper), date), flavour))
+                .isEmpty();
+        assertThat(complaints(PdfExport.pdf(ProbePage.xhtml(paper), Optional.empty()), flavour))
+                .isEmpty();
+    }
+
+    @Test
+    void translucent_paint_is_allowed_too() throws Exception {
+        byte[] pdf = PdfExport.pdf(
+                Figures.page(
+                        60, 40, "<rect width='30' height='30' fill='red' fill-opacity='0.4'/><text y='9'>x</text>"),
+                Optional.empty());
+        assertThat(complaints(pdf, PDFAFlavour.PDFA_2_U)).isEmpty();
+        assertThat(complaints(pdf, PDFAFlavour.PDFUA_1)).isEmpty();
+    }
+
+    /** The judge must be able to say no. */
+    @Test
+    void the_validator_notices_a_damaged_file() throws Exception {
+        byte[] pdf = PdfExport.pdf(ProbePage.xhtml(ProbePage.Paper.A4), Optional.empty());
+        String text = new String(pdf, java.nio.charset.StandardCharsets.ISO_8859_1);
+        byte[] damaged =
+                text.replace("<pdfaid:part>2", "<pdfaid:part>9").getBytes(java.nio.charset.StandardCharsets.ISO_8859_1);
+        assertThat(complaints(damaged, PDFAFlavour.PDFA_2_U)).isNotEmpty();
+    }
+
+    private static List<String> complaints(byte[] pdf, PDFAFlavour flavour) throws Exception {
+        try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
+                PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
+            ValidationResult result = validator.validate(parser);
+            return result.getTestAssertions().stream()
+                    .filter(each -> each.getStatus() == TestAssertion.Status.FAILED)
+                    .map(each -> each.getRuleId().getClause() + ": " + each.getMessage())
+                    .distinct()
+                    .toList();
+        }
+    }
+}
