@@ -172,6 +172,17 @@ final class HookupAudit {
     }
 
     private void reach(Connection connection, List<KitItem> items, String where) {
+        if (connection.kind() == Connection.Kind.HOUSING) {
+            long length = items.stream()
+                    .mapToLong(item -> item.length().map(each -> each.amount()).orElse(0L))
+                    .sum();
+            long distance = EarthAudit.distance(plan.device(), connection.part(), 0);
+            breaches.check(
+                    5 * length >= 6 * distance,
+                    Invariant.REACH,
+                    where,
+                    "the chain is shorter than 1.2 x " + distance / 1000 + " mm");
+        }
         plan.device()
                 .part(connection.part())
                 .ifPresent(part -> part.distance().ifPresent(distance -> {

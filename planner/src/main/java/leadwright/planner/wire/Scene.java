@@ -128,9 +128,26 @@ record Scene(
     private static Leaf leaf(Device device, Connection connection) {
         return switch (connection.kind()) {
             case PATIENT -> new Leaf(Leaf.Kind.PATIENT, connection.terminal(), reach(device, connection.part()));
-            case HOUSING, PORT -> new Leaf(Leaf.Kind.SURFACE, connection.terminal(), 0);
+            case HOUSING ->
+                new Leaf(Leaf.Kind.SURFACE, connection.terminal(), (routed(device, connection.part(), 0) * 6 + 4) / 5);
+            case PORT -> new Leaf(Leaf.Kind.SURFACE, connection.terminal(), 0);
             case TOUCH_PROBE -> new Leaf(Leaf.Kind.TOUCH, connection.terminal(), 0);
         };
+    }
+
+    /** Routed distance of a touch point from the tester's place, over the points it counts from. */
+    private static long routed(Device device, String id, int passed) {
+        if (passed > device.touchPoints().size()) {
+            return 0;
+        }
+        return device.touchPoints().stream()
+                .filter(point -> point.id().equals(id))
+                .findFirst()
+                .map(point -> point.distance().map(Quantity::amount).orElse(0L)
+                        + point.from()
+                                .map(next -> routed(device, next, passed + 1))
+                                .orElse(0L))
+                .orElse(0L);
     }
 
     /** Routed distance and a fifth, less the part's own cable. */
