@@ -164,7 +164,8 @@ final class RowOrder {
         return order;
     }
 
-    private static int[] improved(long[][] cost) {
+    /** A good order, by moving single ones from two starts as long as that helps. */
+    static int[] improved(long[][] cost) {
         int n = cost.length;
         List<Integer> asIs = new ArrayList<>();
         for (int i = 0; i < n; i++) {

@@ -32,6 +32,7 @@ class DrawingBarsTest {
         for (int seed = 1; seed <= 60; seed++) {
             plans.put("random hookups, seed " + seed, RandomSketch.plan(seed));
         }
+        plans.putAll(Planned.all());
         plans.forEach((name, plan) -> {
             List<Drawing> drawings = Diagrams.draw(plan);
             List<Measured> measured = drawings.stream()

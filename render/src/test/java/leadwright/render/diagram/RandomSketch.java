@@ -13,17 +13,22 @@ final class RandomSketch {
     private RandomSketch() {}
 
     static Plan plan(long seed) {
+        return plan(seed, 5, 6, true);
+    }
+
+    /** @param nested whether a fan-out may stand inside another */
+    static Plan plan(long seed, int mostParts, int mostPins, boolean nested) {
         Random random = new Random(seed);
-        Device device = Sketch.device(device(random));
+        Device device = Sketch.device(device(random, mostParts, mostPins));
         Sketch sketch = new Sketch(device, Sketch.kit(kit(2 + random.nextInt(7))));
         int hookups = 1 + random.nextInt(3);
         for (int h = 0; h < hookups; h++) {
-            hookup(random, sketch, device);
+            hookup(random, sketch, device, nested);
         }
         return sketch.plan();
     }
 
-    private static void hookup(Random random, Sketch sketch, Device device) {
+    private static void hookup(Random random, Sketch sketch, Device device, boolean mayNest) {
         List<List<String>> bundles = new ArrayList<>();
         int jacks = 2 + random.nextInt(3);
         for (int i = 0; i < jacks; i++) {
@@ -43,7 +48,7 @@ final class RandomSketch {
             List<String> bundle = bundles.get(jack - 1);
             String outer = "spread/" + spread++;
             String inner = "spread/" + spread++;
-            boolean nested = bundle.size() > 3 && random.nextBoolean();
+            boolean nested = mayNest && bundle.size() > 3 && random.nextBoolean();
             for (String each : bundle) {
                 String item = random.nextBoolean() ? "wrap" : "snap-pin";
                 if (bundle.size() == 1) {
@@ -58,7 +63,7 @@ final class RandomSketch {
         wiring.read(QuantityKind.APPLIED_PART_LEAKAGE, "p0", "p1").done();
     }
 
-    private static String device(Random random) {
+    private static String device(Random random, int mostParts, int mostPins) {
         StringBuilder yaml = new StringBuilder("""
                 leadwright: device/1
                 name: Device drawn by lot
@@ -66,7 +71,7 @@ final class RandomSketch {
                 protection: class-2
                 applied-parts:
                 """);
-        int parts = 1 + random.nextInt(5);
+        int parts = 1 + random.nextInt(mostParts);
         List<String> panel = new ArrayList<>();
         for (int p = 0; p < parts; p++) {
             panel.add("p" + p);
@@ -78,7 +83,7 @@ final class RandomSketch {
                     .append(", type: ")
                     .append(random.nextBoolean() ? "BF" : "CF")
                     .append(", connections: [");
-            int pins = 1 + random.nextInt(6);
+            int pins = 1 + random.nextInt(mostPins);
             for (int i = 0; i < pins; i++) {
                 yaml.append(i > 0 ? ", " : "").append("{id: w").append(i).append(", terminal: skin-surface}");
             }
