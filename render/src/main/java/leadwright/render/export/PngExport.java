@@ -1,7 +1,9 @@
 package leadwright.render.export;
 
 import java.awt.Color;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.StringReader;
 import org.apache.batik.bridge.FontFamilyResolver;
 import org.apache.batik.bridge.UserAgent;
@@ -11,7 +13,6 @@ import org.apache.batik.transcoder.TranscoderException;
 import org.apache.batik.transcoder.TranscoderInput;
 import org.apache.batik.transcoder.TranscoderOutput;
 import org.apache.batik.transcoder.image.ImageTranscoder;
-import org.apache.batik.transcoder.image.PNGTranscoder;
 
 /**
  * Turns a drawing into a picture: Batik loads the SVG, which also proves it valid, and paints it on white in the shipped
@@ -39,7 +40,7 @@ public final class PngExport {
             throw new ExportException("A drawing needs no document type, and one could refer to something outside");
         }
         Quiet.install();
-        Transcoder transcoder = new Transcoder();
+        Transcoder transcoder = new Transcoder((int) Math.round(1000 * dpi / MM_PER_INCH));
         transcoder.addTranscodingHint(SVGAbstractTranscoder.KEY_PIXEL_UNIT_TO_MILLIMETER, (float) (MM_PER_INCH / dpi));
         transcoder.addTranscodingHint(ImageTranscoder.KEY_BACKGROUND_COLOR, Color.WHITE);
         transcoder.addTranscodingHint(SVGAbstractTranscoder.KEY_EXECUTE_ONLOAD, false);
@@ -54,11 +55,28 @@ public final class PngExport {
         return bytes.toByteArray();
     }
 
-    /** Batik's own would use the machine's fonts and go on after an error. */
-    private static final class Transcoder extends PNGTranscoder {
+    /** Batik's own would use the machine's fonts and go on after an error; and line art needs no transparency. */
+    private static final class Transcoder extends ImageTranscoder {
 
-        Transcoder() {
+        private final int dotsPerMetre;
+
+        Transcoder(int dotsPerMetre) {
+            this.dotsPerMetre = dotsPerMetre;
             setErrorHandler(new Strict());
+        }
+
+        @Override
+        public BufferedImage createImage(int width, int height) {
+            return new BufferedImage(width, height, BufferedImage.TYPE_3BYTE_BGR);
+        }
+
+        @Override
+        public void writeImage(BufferedImage image, TranscoderOutput output) throws TranscoderException {
+            try {
+                output.getOutputStream().write(PngFile.bytes(image, dotsPerMetre));
+            } catch (IOException e) {
+                throw new TranscoderException(e);
+            }
         }
 
         @Override
