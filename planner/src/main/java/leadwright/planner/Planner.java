@@ -45,7 +45,8 @@ public final class Planner {
             return new Outcome.Refused(due.refusal().get());
         }
         Connectors connectors = connectors(request);
-        Wiring wiring = Wire.wire(request.device(), request.kit(), request.house(), connectors, due.wanted());
+        Wiring wiring = Wire.wire(
+                request.device(), request.kit(), request.house(), connectors, due.wanted(), due.earthCurrent());
         Set<String> uncovered = Set.copyOf(wiring.uncovered());
         List<Obligation> served = due.wanted().stream()
                 .filter(obligation -> !uncovered.contains(obligation.key()))

@@ -9,6 +9,7 @@ import leadwright.catalog.device.Surface;
 import leadwright.catalog.device.TouchPoint;
 import leadwright.catalog.kit.Component;
 import leadwright.catalog.kit.EarthTest;
+import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.rules.EarthTestRow;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.catalog.rules.RuleCase;
@@ -111,6 +112,10 @@ final class EarthReadings {
                     + source.factorOfRated()
                             .map(factor -> ", or " + factor.toPlainString() + " x the rated current where that is more")
                             .orElse(""));
+        }
+        Optional<Quantity> current = EarthCurrent.set(asking);
+        if (current.isPresent()) {
+            draft = draft.note("set " + current.get().text() + " on the tester");
         }
         Optional<EarthTest> test = asking.tester().earthTest();
         if (test.filter(each -> each.source() == Component.DC).isPresent()) {

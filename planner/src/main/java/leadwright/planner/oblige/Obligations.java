@@ -2,6 +2,7 @@ package leadwright.planner.oblige;
 
 import java.util.List;
 import java.util.Optional;
+import leadwright.catalog.quantity.Quantity;
 import leadwright.planner.plan.NotApplicable;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Shortfall;
@@ -14,13 +15,15 @@ import leadwright.planner.plan.Shortfall;
  * @param shortfalls readings that the rule set asks for and this tester cannot take
  * @param warnings what a person must know before going to the bench
  * @param refusal why nothing may be planned at all
+ * @param earthCurrent what is set on the tester for earth readings; empty where none is wanted
  */
 public record Obligations(
         List<Obligation> wanted,
         List<NotApplicable> notApplicable,
         List<Shortfall> shortfalls,
         List<String> warnings,
-        Optional<String> refusal) {
+        Optional<String> refusal,
+        Optional<Quantity> earthCurrent) {
     public Obligations {
         wanted = List.copyOf(wanted);
         notApplicable = List.copyOf(notApplicable);

@@ -8,6 +8,7 @@ import leadwright.catalog.device.Device;
 import leadwright.catalog.house.House;
 import leadwright.catalog.kit.Kit;
 import leadwright.catalog.kit.Outlet;
+import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.catalog.rules.RuleSet;
 import leadwright.catalog.rules.TestRow;
@@ -58,7 +59,13 @@ public final class Oblige {
         if (!loosened.isEmpty() || fit.refusal().isPresent()) {
             List<String> reasons = new ArrayList<>(loosened);
             fit.refusal().ifPresent(reasons::add);
-            return new Obligations(List.of(), List.of(), List.of(), List.of(), Optional.of(String.join("; ", reasons)));
+            return new Obligations(
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    Optional.of(String.join("; ", reasons)),
+                    Optional.empty());
         }
         fit.warnings().forEach(remarks::warn);
         Asking asking = ExtraTests.with(new Asking(facts, kit, rules, house, occasion), remarks);
@@ -76,8 +83,16 @@ public final class Oblige {
                     return draft.obligation(rules.network(), found.limit(), found.notes());
                 })
                 .toList();
+        Optional<Quantity> earthCurrent = wanted.stream().anyMatch(each -> each.phase() == Obligation.Phase.EARTH)
+                ? EarthCurrent.set(asking)
+                : Optional.empty();
         return new Obligations(
-                wanted, remarks.notApplicable(), remarks.shortfalls(), remarks.warnings(), Optional.empty());
+                wanted,
+                remarks.notApplicable(),
+                remarks.shortfalls(),
+                remarks.warnings(),
+                Optional.empty(),
+                earthCurrent);
     }
 
     private static Draft madeSafe(Draft draft, Therapy therapy) {

@@ -206,6 +206,15 @@ final class TesterFit {
         if (test.isEmpty()) {
             return Optional.of(new Lack("earth-test", "the tester has no earth-resistance test", "a tester with one"));
         }
+        if (EarthCurrent.set(asking).isEmpty()) {
+            String needed = EarthCurrent.needed(asking).map(Quantity::text).orElse("a current");
+            String has = test.get().currents().stream().map(Quantity::text).collect(Collectors.joining(", "));
+            return Optional.of(new Lack(
+                    "earth-test currents",
+                    "the rule set asks for an earth test with at least " + needed + ", and tester '" + tester.name()
+                            + "' has " + (has.isEmpty() ? "none" : has),
+                    "a tester whose earth test has " + needed + " or more"));
+        }
         List<String> sockets = test.get().sockets();
         if (draft.earthSubject().get() == EarthSubject.PLUG_TO_PART) {
             return when(

@@ -164,11 +164,6 @@ final class Warnings {
     private void earthTest() {
         Optional<EarthTest> test = asking.tester().earthTest();
         for (EarthTestRow row : asking.rules().earthTest()) {
-            test.filter(each -> each.currents().stream().noneMatch(current -> current.atLeast(row.atLeast())))
-                    .ifPresent(each -> remarks.warn("the rule set asks for an earth test with "
-                            + row.atLeast().text() + " or more (mark "
-                            + row.basis().mark()
-                            + "), and the tester has less: the readings do not prove that the path carries it"));
             test.filter(each -> row.openCircuitAtMost()
                             .filter(most -> !each.openCircuit().atMost(most))
                             .isPresent())

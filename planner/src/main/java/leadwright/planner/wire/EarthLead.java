@@ -1,6 +1,7 @@
 package leadwright.planner.wire;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -14,6 +15,7 @@ import leadwright.catalog.kit.EarthTest;
 import leadwright.catalog.kit.ItemKind;
 import leadwright.catalog.kit.Kit;
 import leadwright.catalog.kit.KitItem;
+import leadwright.catalog.quantity.Dimension;
 import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.table.Conductor;
 import leadwright.catalog.table.Conductors;
@@ -30,6 +32,7 @@ import leadwright.planner.plan.Obligation.EarthSubject;
  * pairs of routes. Proof: all routes worth having are looked at.
  */
 final class EarthLead {
+    private static final Quantity SMALL = Quantity.of(Dimension.CURRENT, 1_000_000_000L);
     private static final String EARTH_JACK = "earth-jack";
     private static final String SECOND_JACK = "second-jack";
     /** The earth pin of an inlet and the earth contact of a coupler lie in a recess. */
@@ -37,13 +40,19 @@ final class EarthLead {
 
     private final Kit kit;
     private final Device device;
+    private final Optional<Quantity> current;
+    /** The least resistance of leads and path that the source could not drive its current through; in uohm. */
+    private Optional<BigDecimal> tooMuch = Optional.empty();
+
     private final List<Obligation> obligations;
     private final Bench bench;
     private final Routes routes;
     private final List<Choice> choices;
 
-    EarthLead(Device device, Kit kit, Connectors connectors, List<Obligation> obligations) {
+    /** @param current what is set on the tester; empty for the smallest that it has */
+    EarthLead(Device device, Kit kit, Connectors connectors, List<Obligation> obligations, Optional<Quantity> current) {
         this.kit = kit;
+        this.current = current;
         this.device = device;
         this.obligations = List.copyOf(obligations);
         this.bench = new Bench(kit, connectors, Duty.ORDINARY);
@@ -72,13 +81,20 @@ final class EarthLead {
     }
 
     private boolean carries(KitItem item) {
-        return item.kind() != ItemKind.FAN_OUT
+        // What a rated conductor of no stated size puts into the loop is unknown: harmless only with a small current.
+        boolean known = item.length().isEmpty()
+                || item.conductor().isPresent()
+                || testCurrent().atMost(SMALL);
+        return known
+                && item.kind() != ItemKind.FAN_OUT
                 && item.current().map(rated -> rated.atLeast(testCurrent())).orElse(false);
     }
 
-    /** The smallest test current that the tester has. */
+    /** What is set; else the smallest test current that the tester has. */
     private Quantity testCurrent() {
-        return test().currents().stream().min(Comparator.naturalOrder()).orElseThrow();
+        return current.isPresent()
+                ? current.get()
+                : test().currents().stream().min(Comparator.naturalOrder()).orElseThrow();
     }
 
     private EarthTest test() {
@@ -180,16 +196,48 @@ final class EarthLead {
                 microOhm = microOhm.add(microOhm(step.part().item()));
             }
         }
+        // The path under test counts with its limit: the source must still drive the current where it just passes.
+        BigDecimal loop = microOhm.add(BigDecimal.valueOf(greatestLimit()));
         // uV against uohm * nA / 1e9.
         BigDecimal drop =
-                microOhm.multiply(BigDecimal.valueOf(testCurrent().amount())).movePointLeft(9);
+                loop.multiply(BigDecimal.valueOf(testCurrent().amount())).movePointLeft(9);
         if (drop.compareTo(BigDecimal.valueOf(test().openCircuit().amount())) > 0) {
+            tooMuch = Optional.of(tooMuch.map(loop::min).orElse(loop));
             return false;
         }
         if (!test().wiring().equals("two-wire") || test().nullUpTo().isEmpty()) {
             return true;
         }
         return microOhm.compareTo(BigDecimal.valueOf(test().nullUpTo().get().amount())) <= 0;
+    }
+
+    private long greatestLimit() {
+        return obligations.stream()
+                .flatMap(each -> each.limit().stream())
+                .mapToLong(limit -> limit.value().amount())
+                .max()
+                .orElse(0);
+    }
+
+    /** Why there is no choice, in numbers. */
+    String refusal() {
+        if (kit.tester().earthTest().isEmpty() || kit.tester().earthJack().isEmpty()) {
+            return "the tester has no earth jack with an earth test";
+        }
+        if (tooMuch.isPresent()) {
+            BigDecimal milliOhm = tooMuch.get().movePointLeft(3).setScale(0, RoundingMode.CEILING);
+            BigDecimal volts = tooMuch.get()
+                    .multiply(BigDecimal.valueOf(testCurrent().amount()))
+                    .movePointLeft(15)
+                    .setScale(1, RoundingMode.CEILING);
+            return "the earth test's source cannot drive " + testCurrent().text()
+                    + " through the whole loop: the leads that reach, with "
+                    + Quantity.of(Dimension.RESISTANCE, greatestLimit()).text() + " for the path at its limit, have "
+                    + milliOhm.toPlainString() + " mohm at best, which takes " + volts.toPlainString() + " V of "
+                    + test().openCircuit().text();
+        }
+        return "no leads rated " + testCurrent().text()
+                + " or more that reach and go on every earth point, as often as the kit has them";
     }
 
     /** Greatest resistance of an item's conductor; 0 where it states none: clips and adapters have next to none. */

@@ -7,13 +7,18 @@ import leadwright.planner.plan.Shortfall;
 final class Shortage {
     private final Scene scene;
     private final Fit fit;
+    private final EarthLead earthLead;
 
-    Shortage(Scene scene, Fit fit) {
+    Shortage(Scene scene, Fit fit, EarthLead earthLead) {
         this.scene = scene;
         this.fit = fit;
+        this.earthLead = earthLead;
     }
 
     Shortfall of(Requirement requirement) {
+        if (requirement.earth() && earthLead.choices().isEmpty()) {
+            return new Shortfall("earth leads", List.of(), earthLead.refusal(), List.of());
+        }
         Draft draft = Draft.empty(scene.connections().size()).with(requirement);
         return new Shortfall(
                 "kit", List.copyOf(requirement.demand().all()), "does not fit: " + fit.fits(draft), List.of());

@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.house.House;
 import leadwright.catalog.kit.Kit;
+import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.table.Connectors;
 import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.Obligation;
@@ -47,11 +49,26 @@ public final class Wire {
      */
     public static Wiring wire(
             Device device, Kit kit, House house, Connectors connectors, List<Obligation> obligations) {
+        return wire(device, kit, house, connectors, obligations, Optional.empty());
+    }
+
+    /**
+     * As above, for earth readings with a given current.
+     *
+     * @param earthCurrent what is set on the tester for earth readings; empty for the smallest that it has
+     */
+    public static Wiring wire(
+            Device device,
+            Kit kit,
+            House house,
+            Connectors connectors,
+            List<Obligation> obligations,
+            Optional<Quantity> earthCurrent) {
         Scene scene = Scene.of(device, kit, house, connectors, obligations);
         List<Obligation> earth = obligations.stream()
                 .filter(each -> each.phase() == Obligation.Phase.EARTH)
                 .toList();
-        return new Wire(scene, new EarthLead(device, kit, scene.connectors(), earth)).wiring();
+        return new Wire(scene, new EarthLead(device, kit, scene.connectors(), earth, earthCurrent)).wiring();
     }
 
     private Wiring wiring() {
@@ -62,7 +79,7 @@ public final class Wire {
                 possible.add(each);
             } else {
                 uncovered.addAll(each.keys());
-                shortfalls.add(new Shortage(scene, fit).of(each));
+                shortfalls.add(new Shortage(scene, fit, earthLead).of(each));
             }
         }
         Cover.Covering covering = new Cover(scene, fit).cover(possible);
