@@ -155,11 +155,13 @@ class TesterLacksTest {
     }
 
     @Test
-    void too_little_test_current_is_warned_of() {
+    void too_little_test_current_is_missing() {
         Kit kit = Bench.marrowgateWith("currents: [200 mA, 25 A]", "currents: [200 mA, 10 A]");
-        assertThat(Bench.due(MONITOR, kit, THIRD).warnings())
-                .anyMatch(text -> text.contains("earth test with 25 A or more (mark C)"));
-        assertThat(Bench.due(MONITOR, kit, RECURRENT).warnings()).noneMatch(text -> text.contains("earth test with"));
+        Obligations due = Bench.due(MONITOR, kit, THIRD);
+        assertThat(only(due).about()).isEqualTo("earth-test currents");
+        assertThat(only(due).because()).contains("at least 25 A", "has 200 mA, 10 A");
+        assertThat(count(due, QuantityKind.EARTH_RESISTANCE)).isZero();
+        assertThat(Bench.due(MONITOR, kit, RECURRENT).shortfalls()).isEmpty();
     }
 
     @Test
