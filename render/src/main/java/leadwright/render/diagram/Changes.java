@@ -22,6 +22,7 @@ final class Changes {
     private final Map<String, Optional<Hookup>> before = new LinkedHashMap<>();
     private final Map<String, Set<Joint>> joints = new HashMap<>();
     private final Map<String, Map<Joint, Integer>> joined = new HashMap<>();
+    private final Map<String, Map<Joint, Integer>> takenOff = new HashMap<>();
 
     Changes(Plan plan) {
         this.plan = plan;
@@ -157,6 +158,10 @@ final class Changes {
     }
 
     private Map<Joint, Integer> offs(String hookup) {
+        return takenOff.computeIfAbsent(hookup, this::findOffs);
+    }
+
+    private Map<Joint, Integer> findOffs(String hookup) {
         Map<Joint, Integer> offs = new LinkedHashMap<>();
         if (before.get(hookup).isEmpty()) {
             return offs;

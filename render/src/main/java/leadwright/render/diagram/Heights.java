@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Phase 6: heights of rows, lines, boxes and jacks. A row keeps its height in every hookup of the plan.
@@ -36,24 +37,31 @@ record Heights(List<Double> rows, double bottom) {
                 return Optional.empty();
             }
             List<Lie> lies = new ArrayList<>();
-            Optional<Lie.Shortage> shortage = Optional.empty();
-            for (int h = 0; h < nets.size() && shortage.isEmpty(); h++) {
-                Lie lie = new Laying(fit, rows, heights, nets.get(h), routings.get(h), sockets, apart).lie();
-                shortage = lie.shortage();
-                lies.add(lie);
+            for (int h = 0; h < nets.size(); h++) {
+                lies.add(new Laying(fit, rows, heights, nets.get(h), routings.get(h), sockets, apart).lie());
             }
-            if (shortage.isEmpty()) {
+            List<Lie.Shortage> shortages =
+                    lies.stream().flatMap(lie -> lie.shortage().stream()).toList();
+            if (shortages.isEmpty()) {
                 return Optional.of(new Laid(heights, lies));
             }
-            // A hair more than is wanting, so that rounding never asks twice.
-            double by = shortage.get().by() + 1e-6;
-            if (shortage.get().pair().isPresent()) {
-                apart.merge(shortage.get().pair().get(), by, Double::sum);
-            } else {
-                gap[shortage.get().row()] += by;
-            }
+            widen(gap, apart, shortages);
         }
         return Optional.empty();
+    }
+
+    /** Makes room; where several hookups want it above one row, for the one that wants most. */
+    private static void widen(double[] gap, Map<Lie.Pair, Double> apart, List<Lie.Shortage> shortages) {
+        Map<Integer, Double> byRow = new TreeMap<>();
+        for (Lie.Shortage shortage : shortages) {
+            // A hair more than is wanting, so that rounding never asks twice.
+            double by = shortage.by() + 1e-6;
+            shortage.pair()
+                    .ifPresentOrElse(
+                            pair -> apart.merge(pair, by, Double::sum),
+                            () -> byRow.merge(shortage.row(), by, Math::max));
+        }
+        byRow.forEach((row, by) -> gap[row] += by);
     }
 
     /** From the top to the middle of the first row, from each to the next, and from the last to the end. */

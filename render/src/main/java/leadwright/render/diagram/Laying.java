@@ -207,27 +207,35 @@ final class Laying {
         }
     }
 
-    /** The lanes between which two lines at the strip could be drawn apart, where a row between them could not do it. */
+    /** The lanes that could lie further apart to part two lines at the strip, where a row between them could not do it. */
     private Optional<Lie.Pair> lanes(String above, String below) {
-        String upper = leaf(above, Comparator.reverseOrder());
-        String lower = leaf(below, Comparator.naturalOrder());
+        List<String> upper = edge(above, Comparator.reverseOrder());
+        List<String> lower = edge(below, Comparator.naturalOrder());
         for (Routing.Exchange exchange : routing.exchanges()) {
-            int at = exchange.after().indexOf(upper);
-            boolean neighbours = at >= 0 && line(exchange.after(), at + 1).equals(Optional.of(lower));
-            if (neighbours
-                    && (exchange.movers().contains(upper) || exchange.movers().contains(lower))) {
-                return Optional.of(new Lie.Pair(net.hookup(), upper, lower));
+            for (int i = 1; i < exchange.after().size(); i++) {
+                String a = exchange.after().get(i - 1);
+                String b = exchange.after().get(i);
+                boolean moved =
+                        exchange.movers().contains(a) || exchange.movers().contains(b);
+                if (moved && upper.contains(a) && lower.contains(b)) {
+                    return Optional.of(new Lie.Pair(net.hookup(), a, b));
+                }
             }
         }
         return Optional.empty();
     }
 
-    /** The lowest or highest line from a pin of those that a line gathers. */
-    private String leaf(String line, Comparator<Double> first) {
-        return net.into(lines.get(line).from()).stream()
-                .map(each -> leaf(each.id(), first))
-                .min(Comparator.comparing(to::get, first))
-                .orElse(line);
+    /** A line, and of those that it gathers always the lowest or the highest, back to the device. */
+    private List<String> edge(String line, Comparator<Double> first) {
+        List<String> edge = new ArrayList<>(List.of(line));
+        Optional<String> next = Optional.of(line);
+        while (next.isPresent()) {
+            next = net.into(lines.get(next.get()).from()).stream()
+                    .map(Net.Line::id)
+                    .min(Comparator.comparing(to::get, first));
+            next.ifPresent(edge::add);
+        }
+        return edge;
     }
 
     /** Notes that room is wanting above a line, or above the next one below that has rows of its own. */
@@ -242,16 +250,26 @@ final class Laying {
         shortage = Optional.of(new Lie.Shortage(row, by, Optional.empty()));
     }
 
-    /** The highest row from which a line comes without a change of place; the number of rows where there is none. */
+    /**
+     * The row above which room moves a line down: its own, or the highest of those it gathers; for a line on a lane the row of
+     * what lies next below; the number of rows where there is none.
+     */
     private int firstRow(String line) {
-        if (routing.exchangeOf(line).isPresent()) {
-            return rows.size();
+        Optional<Routing.Exchange> exchange = routing.exchangeOf(line);
+        if (exchange.isPresent()) {
+            List<String> after = exchange.get().after();
+            return after.subList(after.indexOf(line) + 1, after.size()).stream()
+                    .filter(below -> !exchange.get().movers().contains(below))
+                    .findFirst()
+                    .map(this::firstRow)
+                    .orElse(rows.size());
         }
         Integer row = rowOf.get(lines.get(line).from());
         if (row != null) {
             return row;
         }
         return net.into(lines.get(line).from()).stream()
+                .filter(each -> routing.exchangeOf(each.id()).isEmpty())
                 .mapToInt(each -> firstRow(each.id()))
                 .min()
                 .orElse(rows.size());

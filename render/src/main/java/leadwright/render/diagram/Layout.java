@@ -30,8 +30,14 @@ record Layout(Labels labels, Fit fit, List<Sheet> sheets) {
         }
         List<Unit> ribbons = Units.ribbons(panel, nets, Units.RIBBON);
         List<Net> gathered = gathered(nets, ribbons);
-        return laid(labels, panel, Pages.split(labels, panel, ribbons, gathered, sockets), gathered, sockets)
-                .orElseThrow(() -> new IllegalStateException("a row that does not fit on a sheet of its own"));
+        for (int spare = 0; spare < ribbons.size(); spare++) {
+            List<List<Unit>> split = Pages.split(labels, panel, ribbons, gathered, sockets, spare);
+            Optional<Layout> several = laid(labels, panel, split, gathered, sockets);
+            if (several.isPresent()) {
+                return several.get();
+            }
+        }
+        throw new IllegalStateException("a row that does not fit on a sheet of its own");
     }
 
     private static List<Net> gathered(List<Net> nets, List<Unit> units) {

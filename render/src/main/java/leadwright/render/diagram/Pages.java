@@ -80,22 +80,40 @@ final class Pages {
         return ordered;
     }
 
-    /** Sheets, each a run of units: as full as they can be without parting more fan-outs than they must. */
-    static List<List<Unit>> split(Labels labels, Panel panel, List<Unit> units, List<Net> nets, List<Socket> sockets) {
+    /**
+     * Sheets, each a run of units: as full as they can be without parting more fan-outs than they must.
+     *
+     * @param spare units by which each sheet is left shorter than full
+     */
+    static List<List<Unit>> split(
+            Labels labels, Panel panel, List<Unit> units, List<Net> nets, List<Socket> sockets, int spare) {
         List<List<Unit>> sheets = new ArrayList<>();
         int begin = 0;
         while (begin < units.size()) {
-            int end = begin + 1;
-            while (end < units.size() && fits(labels, panel, units, begin, end + 1, nets, sockets)) {
-                end++;
-            }
+            int end = full(labels, panel, units, begin, nets, sockets);
             if (end < units.size()) {
-                end = best(units, begin, end, nets);
+                end = best(units, begin, Math.max(begin + 1, end - spare), nets);
             }
             sheets.add(List.copyOf(units.subList(begin, end)));
             begin = end;
         }
         return sheets;
+    }
+
+    /** The end of a full sheet, by halving. */
+    private static int full(
+            Labels labels, Panel panel, List<Unit> units, int begin, List<Net> nets, List<Socket> sockets) {
+        int fits = begin + 1;
+        int beyond = Math.min(units.size() + 1, begin + 41);
+        while (beyond - fits > 1) {
+            int middle = (fits + beyond) / 2;
+            if (fits(labels, panel, units, begin, middle, nets, sockets)) {
+                fits = middle;
+            } else {
+                beyond = middle;
+            }
+        }
+        return fits;
     }
 
     private static boolean fits(

@@ -35,16 +35,13 @@ final class Texts {
     }
 
     static double width(String text, double pt, boolean bold) {
-        StringBuilder known = new StringBuilder();
-        int unknown = 0;
-        for (int c : text.codePoints().toArray()) {
-            if (TextMeasure.hasGlyph(c)) {
-                known.appendCodePoint(c);
-            } else {
-                unknown++;
-            }
-        }
-        return TextMeasure.widthMm(known.toString(), pt, bold) + unknown * UNKNOWN_EM * pt * TextMeasure.MM_PER_PT;
+        return text.codePoints().mapToDouble(c -> width(c, pt, bold)).sum();
+    }
+
+    private static double width(int c, double pt, boolean bold) {
+        return TextMeasure.hasGlyph(c)
+                ? TextMeasure.widthMm(Character.toString(c), pt, bold)
+                : UNKNOWN_EM * pt * TextMeasure.MM_PER_PT;
     }
 
     /** The type, or one up to a sixth smaller where the text then has room; never below 8.5 points. */
@@ -63,14 +60,23 @@ final class Texts {
         if (width(text, type) <= room) {
             return text;
         }
-        int[] points = text.codePoints().toArray();
-        for (int n = Math.min(points.length - 1, 400); n > 0; n--) {
-            String head = new String(points, 0, n).stripTrailing() + CUT;
-            if (width(head, type) <= room) {
-                return head;
+        double left = room - width(CUT, type);
+        return left < 0 ? CUT : head(text, left, type).stripTrailing() + CUT;
+    }
+
+    /** As much of the beginning as has room. */
+    private static String head(String text, double room, Type type) {
+        double width = 0;
+        int n = 0;
+        while (n < text.length()) {
+            int c = text.codePointAt(n);
+            width += width(c, type.pt(), type.bold());
+            if (width > room) {
+                break;
             }
+            n += Character.charCount(c);
         }
-        return CUT;
+        return text.substring(0, n);
     }
 
     /** The text on at most so many lines, broken between words where it can be; the last line is cut to fit. */
@@ -107,11 +113,7 @@ final class Texts {
     }
 
     private static String headOf(String word, double room, Type type) {
-        int[] points = word.codePoints().toArray();
-        int n = 1;
-        while (n < points.length && width(new String(points, 0, n + 1), type) <= room) {
-            n++;
-        }
-        return new String(points, 0, n);
+        String head = head(word, room, type);
+        return head.isEmpty() ? word.substring(0, word.offsetByCodePoints(0, 1)) : head;
     }
 }

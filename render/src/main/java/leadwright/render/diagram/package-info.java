@@ -5,13 +5,16 @@
  *
  * <ol>
  *   <li>{@link leadwright.render.diagram.Panel}: the rows of the device, the same on every sheet of a plan
- *   <li>{@link leadwright.render.diagram.Net}: lines and boxes of each hookup, with what changed
- *   <li>{@link leadwright.render.diagram.RowOrder}: order of the rows inside each part, fewest crossings over all hookups
- *   <li>{@link leadwright.render.diagram.Units}: what is drawn as a ribbon, and what goes on which sheet
- *   <li>{@link leadwright.render.diagram.Routing}: what is gathered where, and which wires must change places
- *   <li>{@link leadwright.render.diagram.Heights}: where rows, boxes and jacks stand
+ *   <li>{@link leadwright.render.diagram.Net} (read by {@link leadwright.render.diagram.NetBuilder}): lines and boxes of each
+ *       hookup, with what {@link leadwright.render.diagram.Changes} says is new
+ *   <li>{@link leadwright.render.diagram.RowOrder}: the order of the rows inside each part, fewest crossings over all hookups
+ *   <li>{@link leadwright.render.diagram.Units} and {@link leadwright.render.diagram.Pages}: what is drawn as a ribbon, and
+ *       what goes on which sheet
+ *   <li>{@link leadwright.render.diagram.Routing}: what is gathered in which column, and which lines must change places
+ *   <li>{@link leadwright.render.diagram.Heights} (by {@link leadwright.render.diagram.Laying}): where rows, boxes, lanes and
+ *       jacks stand
  *   <li>{@link leadwright.render.diagram.Columns}: where columns and tracks stand
- *   <li>the painters: strokes and texts in document order
+ *   <li>{@link leadwright.render.diagram.HookupPainter} and the other painters: strokes and texts in document order
  * </ol>
  */
 package leadwright.render.diagram;
