@@ -139,12 +139,12 @@ final class FramePainter {
                         .append(
                                 changes.off(id).isEmpty()
                                         ? changes.offCount(id) + " joints"
-                                        : "at steps " + Changes.ranges(changes.off(id)))
+                                        : "at " + steps(changes.off(id)))
                         .append(". ");
             }
         }
         if (!on.isEmpty()) {
-            words.append("Put on at steps ").append(Changes.ranges(on)).append(". ");
+            words.append("Put on at ").append(steps(on)).append(". ");
         }
         if (!changes.first(id)) {
             int staying = changes.staying(id);
@@ -156,6 +156,10 @@ final class FramePainter {
                     .append(".");
         }
         return words.toString().strip();
+    }
+
+    private static String steps(List<Integer> numbers) {
+        return (numbers.size() == 1 ? "step " : "steps ") + Changes.ranges(numbers);
     }
 
     /** How therapy outputs in the hookup are made safe: by the steps that do it, else in the device file's words. */
@@ -177,7 +181,7 @@ final class FramePainter {
                 .map(Step::number)
                 .toList();
         return "Therapy output. Before plugging, make it safe: "
-                + (steps.isEmpty() ? String.join("; ", ways) : "steps " + Changes.ranges(steps)) + ".";
+                + (steps.isEmpty() ? String.join("; ", ways) : steps(steps)) + ".";
     }
 
     /** The line under the drawing. */
