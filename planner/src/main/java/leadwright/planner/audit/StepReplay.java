@@ -12,6 +12,7 @@ import leadwright.catalog.device.Device;
 import leadwright.catalog.device.Protection;
 import leadwright.catalog.device.SupplyConnection;
 import leadwright.catalog.house.ReplugUnderPower;
+import leadwright.catalog.rules.QuantityKind;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Demand;
 import leadwright.planner.plan.Hookup;
@@ -32,7 +33,7 @@ import leadwright.planner.plan.Step;
  */
 final class StepReplay {
     /** Places of the second lead: the other pole of two-lead readings. */
-    private static final Set<String> REFERENCES = Set.of("inlet-earth", "reference-earth");
+    private static final Set<String> REFERENCES = Set.of("inlet-earth", "cord-plug-earth", "reference-earth");
 
     private final Plan plan;
     private final Device device;
@@ -300,7 +301,7 @@ final class StepReplay {
         Obligation what = reading.obligation();
         boolean otherPhase = what.phase() == Obligation.Phase.CHECK || what.phase() == Obligation.Phase.EARTH;
         breaches.check(
-                what.state() == state,
+                what.state() == state || ofTesterAlone(what),
                 Invariant.STATE_HELD,
                 where,
                 reading.id() + " is due in " + what.state().word());
@@ -332,6 +333,11 @@ final class StepReplay {
         taken.add(reading.id());
         earthReadingsPending = plan.readings().stream()
                 .anyMatch(each -> each.obligation().phase() == Obligation.Phase.EARTH && !taken.contains(each.id()));
+    }
+
+    /** The tester's own check on permanent plant: nothing of the plant is in it, whichever way the plant was received. */
+    private boolean ofTesterAlone(Obligation what) {
+        return permanent && what.quantity() == QuantityKind.TESTER_CHECK;
     }
 
     private boolean deviceMustBeOn(Obligation what) {
@@ -405,10 +411,17 @@ final class StepReplay {
         Optional<String> reference = what.earthSubject().flatMap(subject -> switch (subject) {
             case INLET_TO_PART -> Optional.of("inlet-earth");
             case REFERENCE_TO_PART -> Optional.of("reference-earth");
-            case PLUG_TO_PART, CORD -> Optional.<String>empty();
+            case CORD -> twoLeads(hookup) ? Optional.of("cord-plug-earth") : Optional.<String>empty();
+            case PLUG_TO_PART -> Optional.<String>empty();
         });
         reference.ifPresent(place -> breaches.check(
                 referencePlace.equals(reference), Invariant.CLIP_PLACE, where, "the second lead is not on " + place));
+    }
+
+    private static boolean twoLeads(Optional<Hookup> hookup) {
+        return hookup.stream()
+                .flatMap(each -> each.earth().stream())
+                .anyMatch(path -> path.pole().equals("reference"));
     }
 
     private void leakage(String where) {

@@ -126,7 +126,7 @@ final class EarthWork {
         for (Obligation each : readings) {
             groups.computeIfAbsent(path(each), key -> new ArrayList<>()).add(each);
         }
-        Optional<EarthPath> referenceOn = Optional.empty();
+        String secondOn = "";
         boolean first = true;
         for (List<Obligation> group : groups.values()) {
             EarthSubject subject = group.get(0).earthSubject().orElse(EarthSubject.PLUG_TO_PART);
@@ -141,10 +141,10 @@ final class EarthWork {
             first = false;
             String clippedTo = "";
             for (Obligation each : group) {
-                Optional<EarthPath> reference = reference(each.earthSubject().orElse(EarthSubject.PLUG_TO_PART));
-                if (reference.isPresent() && !reference.equals(referenceOn)) {
-                    referenceOn = reference;
-                    clip("the second lead's end", reference.get().point());
+                String second = secondPlace(each.earthSubject().orElse(EarthSubject.PLUG_TO_PART));
+                if (!second.isEmpty() && !second.equals(secondOn)) {
+                    secondOn = second;
+                    clip("the second lead's end", second);
                     clippedTo = "";
                 }
                 if (each.place().isPresent() && !each.place().get().equals(clippedTo)) {
@@ -155,6 +155,18 @@ final class EarthWork {
             }
         }
         nulling("at the end");
+    }
+
+    /** Where the second lead's end goes; empty where one lead serves. A cord alone is read from end to end. */
+    private String secondPlace(EarthSubject subject) {
+        return reference(subject).isEmpty()
+                ? ""
+                : switch (subject) {
+                    case PLUG_TO_PART -> "";
+                    case INLET_TO_PART -> "inlet-earth";
+                    case CORD -> "cord-plug-earth";
+                    case REFERENCE_TO_PART -> "reference-earth";
+                };
     }
 
     /** What a reading's path consists of: a change of it asks for nulling. */

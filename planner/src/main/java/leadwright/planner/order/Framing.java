@@ -110,7 +110,7 @@ final class Framing {
         return Draft.of(
                         Act.READ,
                         texts.reading(what) + (tester ? "" : " The device is not plugged in yet."),
-                        scene.permanent() ? what.state() : state,
+                        state,
                         OptionalInt.empty(),
                         scene.times().action(first ? "read-first" : "read") + write,
                         Account.READ,

@@ -95,15 +95,11 @@ final class Hands {
                             "A therapy output is handled only when it is discharged and disarmed and the device is shut down.")
                     .warning("Pads and paddles never touch the tester's jacks while the device may be charged."));
         }
-        int wait = plugged.stream()
-                .flatMap(output -> output.waitTime().stream())
-                .mapToInt(BenchTimes::seconds)
-                .max()
-                .orElse(0);
+        int wait = Scene.wait(plugged);
         if (wait > 0) {
             steps.add(Draft.of(
                     Act.WAIT,
-                    "Wait " + wait + " s.",
+                    waiting(plugged, wait),
                     state,
                     OptionalInt.of(hookup),
                     wait,
@@ -111,6 +107,19 @@ final class Hands {
                     "The device file asks for this wait after the output was last used."));
         }
         return steps;
+    }
+
+    /** Names each output with its own stated wait, and says so where one wait stands for several. */
+    private static String waiting(List<Output> plugged, int wait) {
+        List<String> each = new ArrayList<>();
+        for (Output output : plugged) {
+            output.waitTime().ifPresent(time -> each.add(output.id() + " " + BenchTimes.seconds(time) + " s"));
+        }
+        String said = "Wait " + wait + " s after the therapy output was made safe: " + String.join(", ", each) + ".";
+        return each.size() < 2
+                ? said
+                : "Wait " + wait + " s after the therapy outputs were made safe: " + String.join(", ", each)
+                        + ". The waits run side by side; the longest stands for all.";
     }
 
     private List<Output> outputs(List<Contact> contacts) {

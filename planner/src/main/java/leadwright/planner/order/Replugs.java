@@ -168,11 +168,7 @@ final class Replugs {
         int slack = (pairing.atMost() - pairing.kept() + Contact.SECOND - 1) / Contact.SECOND;
         List<Output> plugged = scene.outputsOf(
                 joined.stream().flatMap(each -> each.connections().stream()).toList());
-        int wait = plugged.stream()
-                .flatMap(output -> output.waitTime().stream())
-                .mapToInt(BenchTimes::seconds)
-                .max()
-                .orElse(0);
+        int wait = Scene.wait(plugged);
         changed.addAll(joined);
         boolean therapy =
                 changed.stream().flatMap(each -> each.connections().stream()).anyMatch(scene.therapy()::containsKey);

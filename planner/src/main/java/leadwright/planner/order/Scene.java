@@ -18,12 +18,13 @@ import leadwright.catalog.house.ReplugUnderPower;
 import leadwright.catalog.kit.AtRest;
 import leadwright.catalog.kit.Kit;
 import leadwright.catalog.kit.KitItem;
+import leadwright.catalog.kit.TouchThrough;
 import leadwright.catalog.table.Connectors;
 
 /**
  * The device on this bench: what all phases look up.
  *
- * @param therapy connections of therapy outputs, with the output that each belongs to
+ * @param therapy connections of therapy outputs, with all outputs that act through each, in file order
  */
 record Scene(
         Device device,
@@ -32,12 +33,12 @@ record Scene(
         Connectors connectors,
         BenchTimes times,
         SortedMap<String, Connection> connections,
-        SortedMap<String, Output> therapy) {
+        SortedMap<String, List<Output>> therapy) {
 
     static Scene of(Device device, Kit kit, House house, Connectors connectors) {
         SortedMap<String, Connection> byName = new TreeMap<>();
         device.connections().forEach(each -> byName.put(each.name(), each));
-        SortedMap<String, Output> therapy = new TreeMap<>();
+        SortedMap<String, List<Output>> therapy = new TreeMap<>();
         for (Output output : device.outputs()) {
             byName.values().stream()
                     .filter(each -> each.kind() == Connection.Kind.PATIENT
@@ -45,7 +46,8 @@ record Scene(
                     .filter(each -> output.functions().isEmpty()
                             || output.functions().stream()
                                     .anyMatch(id -> each.function().equals(each.part() + "." + id)))
-                    .forEach(each -> therapy.putIfAbsent(each.name(), output));
+                    .forEach(each -> therapy.computeIfAbsent(each.name(), key -> new ArrayList<>())
+                            .add(output));
         }
         List<ConnectorDefinition> defined = new ArrayList<>(device.connectors());
         defined.addAll(kit.connectors());
@@ -79,6 +81,11 @@ record Scene(
                 && device.forbids().stream().noneMatch(each -> each.test().equals("replug-under-power"));
     }
 
+    /** Whether touch current is read through the earth lead. */
+    boolean touchThroughEarthLead() {
+        return kit.tester().touchThrough().equals(Optional.of(TouchThrough.EARTH_LEAD));
+    }
+
     /** Whether the earth lead may stay on while leakage is read. */
     boolean earthLeadMayStay() {
         return kit.tester()
@@ -106,7 +113,17 @@ record Scene(
     /** Therapy outputs that act through any of these connections, in file order. */
     List<Output> outputsOf(Collection<String> names) {
         return device.outputs().stream()
-                .filter(output -> names.stream().anyMatch(name -> output.equals(therapy.get(name))))
+                .filter(output -> names.stream()
+                        .anyMatch(name -> therapy.getOrDefault(name, List.of()).contains(output)))
                 .toList();
+    }
+
+    /** Seconds to wait before these outputs are plugged: their waits run side by side, so the longest stands for all. */
+    static int wait(Collection<Output> plugged) {
+        return plugged.stream()
+                .flatMap(output -> output.waitTime().stream())
+                .mapToInt(BenchTimes::seconds)
+                .max()
+                .orElse(0);
     }
 }

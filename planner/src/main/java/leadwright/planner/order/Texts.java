@@ -90,7 +90,8 @@ record Texts(Scene scene) {
     String place(String id) {
         return switch (id) {
             case "inlet-earth" -> "the " + earth() + " pin of the inlet";
-            case "cord-earth" -> "the " + earth() + " contact of the cord";
+            case "cord-earth" -> "the " + earth() + " contact of the cord's connector";
+            case "cord-plug-earth" -> "the " + earth() + " pin of the cord's plug";
             case "reference-earth" -> "the reference " + earth();
             default -> placeName(id).map(name -> id + " (" + name + ")").orElse(id);
         };
@@ -165,6 +166,9 @@ record Texts(Scene scene) {
     /** What a reading is of, and between what. */
     String reading(Obligation what) {
         StringBuilder text = new StringBuilder("Read the ").append(quantity(what.quantity()));
+        if (what.quantity() == QuantityKind.SUPPLY_VOLTAGE) {
+            text.append(poles(what));
+        }
         what.component().ifPresent(each -> text.append(each == Component.AC ? ", a.c." : ", d.c."));
         Demand demand = what.demand();
         if (!demand.isNothing()) {
@@ -188,11 +192,21 @@ record Texts(Scene scene) {
         what.method()
                 .filter(each -> each != Method.DIRECT)
                 .ifPresent(each -> text.append("; ").append(each.word()).append(" method"));
-        text.append("; ").append(state(what.state()));
+        if (what.quantity() != QuantityKind.TESTER_CHECK) {
+            text.append("; ").append(state(what.state()));
+        }
         if (!what.mode().equals("on") && !what.mode().equals("off")) {
             text.append(", mode ").append(what.mode());
         }
         return text.append('.').toString();
+    }
+
+    /** Between which poles the supply is read: the second word of the key, such as {@code line-to-earth}. */
+    private String poles(Obligation what) {
+        String[] words = what.key().split("/");
+        return words.length < 2 || !words[1].contains("-to-")
+                ? ""
+                : ", " + words[1].replace('-', ' ').replace("earth", earth());
     }
 
     private String subject(Obligation.EarthSubject subject) {

@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param hookup hookup that stands, or is being built, during the step
  * @param joint for steps that join or part
  * @param place for clip and touch steps: the touch point, port or earth point (or {@code inlet-earth},
- *     {@code cord-earth}, {@code reference-earth}) that clip or probe is put on
+ *     {@code cord-earth}, {@code cord-plug-earth}, {@code reference-earth}) that clip or probe is put on
  * @param seconds bench time
  * @param account which part of the time split the seconds belong to; writing is accounted apart, see {@link #writing}
  * @param writing seconds of {@code seconds} that are for writing a value
