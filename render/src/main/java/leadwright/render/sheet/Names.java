@@ -152,6 +152,7 @@ final class Names {
         return named.orElseGet(() -> switch (id) {
             case "inlet-earth" -> terms.say("earth pin of the inlet");
             case "cord-earth" -> terms.say("earth of the cord's connector");
+            case "cord-plug-earth" -> terms.say("earth pin of the cord's plug");
             case "earth" -> terms.say("Protective earth conductor");
             case "functional-earth" -> terms.say("Functional earth conductor");
             case "equipment" -> "Device";
