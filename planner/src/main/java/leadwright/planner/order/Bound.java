@@ -4,17 +4,13 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
-import leadwright.planner.order.Problem.Block;
-import leadwright.planner.plan.MainsState.Fault;
-import leadwright.planner.plan.MainsState.Polarity;
 
 /**
  * Phase 7: a lower bound on what is left to do.
  *
- * <p>Only readings that one hookup alone may take are counted with their hookup; of the others, what visiting their state
- * costs at least where nothing else leads there. Where hookups change with everything off, the bound is the best
- * {@link Tour}; elsewhere (re-plugging under power, operating modes, too many tasks) the stays of every hookup are bounded
- * on their own, split as favourably as can be, and a bare tour of re-pluggings is added.
+ * <p>Only readings that one hookup alone may take are counted with their hookup; for the others there is {@link Loose}. Where hookups change with everything off, the bound is the best
+ * {@link Tour}; elsewhere (re-plugging under power, too many tasks) the stays of every hookup are bounded on their own, split
+ * as favourably as can be, and a bare tour of re-pluggings is added.
  */
 final class Bound {
     static final int NEVER = Integer.MAX_VALUE;
@@ -22,10 +18,11 @@ final class Bound {
     private final Problem problem;
     private final Gates gates;
     private final List<Stay> stays = new ArrayList<>();
-    private final Tour tour;
+    private final Loose loose;
+    private final Optional<Tour> tour;
+    private final Ways ways;
     private final int[][] alone;
     private final boolean regular;
-    private final boolean cutStops;
 
     Bound(Problem problem) {
         this.problem = problem;
@@ -33,22 +30,21 @@ final class Bound {
         for (int h = 0; h < problem.hookups(); h++) {
             stays.add(new Stay(problem, gates, h));
         }
-        boolean whole = !problem.scene().mayReplugUnderPower()
-                && problem.poses().modes().size() == 1;
-        Optional<Tour> full = whole ? tour(false) : Optional.empty();
-        this.regular = full.isPresent();
-        this.tour = full.or(() -> tour(true)).orElseGet(() -> new Tour(problem, gates, stays, Tour.Heed.NOTHING, true));
+        this.loose = new Loose(problem, stays);
+        this.ways = new Ways(problem, gates);
+        Optional<Tour> whole = problem.scene().mayReplugUnderPower() ? Optional.empty() : tour(false);
+        this.regular = whole.isPresent();
+        this.tour = whole.or(() -> tour(true));
         this.alone = new int[problem.hookups()][];
         for (int h = 0; h < alone.length && !regular; h++) {
             alone[h] = alone(h);
         }
-        this.cutStops = !problem.poses().onUnderSupplyOpen() && problem.scene().toleratesPowerCut();
     }
 
     /** The tour that heeds most and whose answers can be kept. */
     private Optional<Tour> tour(boolean bare) {
         for (Tour.Heed heed : Tour.Heed.values()) {
-            Tour tour = new Tour(problem, gates, stays, heed, bare);
+            Tour tour = new Tour(problem, gates, ways, stays, heed, bare);
             if (tour.fill()) {
                 return Optional.of(tour);
             }
@@ -62,8 +58,8 @@ final class Bound {
      */
     private int[] alone(int hookup) {
         Stay stay = stays.get(hookup);
-        int tasks = tour.tasksOf(hookup).length;
-        int detour = tour.detour(hookup);
+        int tasks = tour.map(each -> each.tasksOf(hookup).length).orElse(1);
+        int detour = ways.detour(hookup);
         int subsets = 1 << stay.items().size();
         int[] single = new int[subsets];
         for (int subset = 1; subset < subsets; subset++) {
@@ -98,20 +94,37 @@ final class Bound {
         for (int h = 0; h < left.length; h++) {
             left[h] = stays.get(h).remaining(done);
         }
-        int least = byTour(site, hookup, pose, selected, left) + (regular ? 0 : apart(hookup, pose, selected, left));
-        return least >= Stay.FAR ? NEVER : least + elsewhere(hookup, pose, done, left);
+        int trip = tour.isPresent() ? byTour(tour.get(), site, pose, selected, left) : nearest(site, left);
+        int least = trip + (regular ? 0 : apart(hookup, pose, selected, left));
+        return least >= Stay.FAR ? NEVER : least + loose.rest(hookup, pose, done, left);
     }
 
-    private int byTour(int site, int hookup, int pose, boolean selected, int[] left) {
+    private int byTour(Tour over, int site, int pose, boolean selected, int[] left) {
         long tasks = 0;
         for (int h = 0; h < left.length; h++) {
-            for (int task : tour.tasksOf(h)) {
-                if ((tour.items(task) & left[h]) != 0) {
+            for (int task : over.tasksOf(h)) {
+                if ((over.items(task) & left[h]) != 0) {
                     tasks |= 1L << task;
                 }
             }
         }
-        return tour.stay(site, hookup, pose, selected, left[hookup], tasks, false);
+        int hookup = problem.hookupOf(site);
+        return over.stay(site, hookup, pose, selected, left[hookup], tasks, false);
+    }
+
+    /** Every hookup that must still be made is come to from somewhere. */
+    private int nearest(int site, int[] left) {
+        int sum = 0;
+        for (int to = 0; to < left.length; to++) {
+            if (to != problem.hookupOf(site) && left[to] != 0) {
+                int least = ways.least(site, to);
+                for (int from = 0; from < left.length; from++) {
+                    least = from == to ? least : Math.min(least, ways.least(from, to));
+                }
+                sum += least;
+            }
+        }
+        return sum;
     }
 
     /** Stays alone; the tour has the re-plugging between them. */
@@ -133,70 +146,5 @@ final class Bound {
             }
         }
         return least;
-    }
-
-    /** What visits cost at least in states where only readings are left that several hookups may take. */
-    private int elsewhere(int hookup, int pose, BitSet done, int[] left) {
-        List<Stand> counted = new ArrayList<>();
-        boolean[] entered = new boolean[Polarity.values().length];
-        Pose at = problem.poses().get(pose);
-        int least = 0;
-        for (Unit unit : problem.units()) {
-            if (unit.bound() || done.get(unit.index()) || !unit.ordinary() || counted.contains(unit.stand())) {
-                continue;
-            }
-            if (visitedAnyway(unit.stand(), left)) {
-                continue;
-            }
-            counted.add(unit.stand());
-            BenchTimes times = problem.scene().times();
-            least += Math.max(0, times.settling() - times.select());
-            if (at.state() == unit.stand().state()) {
-                continue;
-            }
-            boolean cut = unit.stand().state().fault() == Fault.SUPPLY_OPEN && cutStops;
-            if (unit.stand().state().fault() != Fault.NONE && !cut) {
-                least += 2 * times.conductor();
-            }
-            Polarity polarity = unit.stand().state().polarity();
-            boolean anew = polarity != Polarity.NONE
-                    && at.selector() != polarity
-                    && !problem.scene().mayReplugUnderPower()
-                    && !entered[polarity.ordinal()]
-                    && !polarityVisited(polarity, left);
-            if (anew) {
-                entered[polarity.ordinal()] = true;
-                least += Math.min(2 * times.outlet(), times.polarity());
-                if (!problem.scene().battery() && unit.stand().on()) {
-                    least += times.startUp();
-                }
-            }
-        }
-        return least;
-    }
-
-    /** Whether some hookup's own readings lead to this stand for ordinary readings. */
-    private boolean visitedAnyway(Stand stand, int[] left) {
-        for (int h = 0; h < left.length; h++) {
-            List<Block> items = stays.get(h).items();
-            for (int i = 0; i < items.size(); i++) {
-                if ((left[h] >> i & 1) == 1 && items.get(i).stand().state() == stand.state()) {
-                    return true;
-                }
-            }
-        }
-        return false;
-    }
-
-    private boolean polarityVisited(Polarity polarity, int[] left) {
-        for (int h = 0; h < left.length; h++) {
-            List<Block> items = stays.get(h).items();
-            for (int i = 0; i < items.size(); i++) {
-                if ((left[h] >> i & 1) == 1 && items.get(i).stand().state().polarity() == polarity) {
-                    return true;
-                }
-            }
-        }
-        return false;
     }
 }

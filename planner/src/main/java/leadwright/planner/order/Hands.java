@@ -72,8 +72,9 @@ final class Hands {
                             Account.REPLUG,
                             because)
                     .joining(marked(each)));
-            standing.put(each.plain(), each);
         }
+        // Joints that stay may now belong to other connections.
+        standing.putAll(next);
         return steps;
     }
 

@@ -1,6 +1,7 @@
 package leadwright.planner.order;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,8 +20,8 @@ import leadwright.planner.plan.NaturalOrder;
  * Phase 9: which physical instance each hookup's item is, so that joints stay when hookups change.
  *
  * <p>Needs the sites in the order of the route. Gives one set of names for each hookup, however often the route comes to it.
- * Method: the first hookup keeps its own names; each next is paired with what stands; then each is paired again with all that
- * it follows or precedes, as long as that keeps more joints. Pairings of a hookup that is come to twice may contradict one
+ * Method: the first hookup keeps its own names; each next is paired with those named before that it follows or precedes; then
+ * each is paired again, as long as that keeps more joints. Pairings of a hookup that is come to twice may contradict one
  * another: then more is re-plugged than the route was counted with.
  */
 final class Labels {
@@ -35,32 +36,53 @@ final class Labels {
 
     /** @param sites the sites in the order in which the route comes to them */
     static Labels along(List<Integer> sites, Replugs replugs) {
-        Labels labels = new Labels(sites, replugs);
-        labels.follow();
+        Labels best = new Labels(sites, replugs);
+        List<Integer> route = sites.stream().map(best::hookup).distinct().toList();
+        best.build(route);
+        if (best.lost() > 0) {
+            // Those come to most often, after the first, have most to agree with.
+            List<Integer> often = new ArrayList<>(route.subList(1, route.size()));
+            often.sort(Comparator.comparingLong((Integer hookup) ->
+                    -sites.stream().filter(site -> best.hookup(site) == hookup).count()));
+            often.add(0, route.get(0));
+            Labels other = new Labels(sites, replugs);
+            other.build(often);
+            return other.lost() < best.lost() ? other : best;
+        }
+        return best;
+    }
+
+    private void build(List<Integer> order) {
+        for (int hookup : order) {
+            names.put(hookup, pair(replugs.leads(hookup), hookup == order.get(0) ? List.of() : around(hookup)));
+        }
         boolean better = true;
-        while (better && labels.lost() > 0) {
+        while (better && lost() > 0) {
             better = false;
-            for (int hookup : List.copyOf(labels.names.keySet())) {
-                better |= hookup != labels.hookup(sites.get(0)) && labels.improve(hookup);
+            for (int hookup : order.subList(1, order.size())) {
+                better |= improve(hookup);
             }
         }
-        return labels;
     }
 
     private int hookup(int site) {
         return site % replugs.hookups();
     }
 
-    private void follow() {
-        List<Contact> standing = List.of();
-        for (int site : sites) {
-            int hookup = hookup(site);
-            if (!names.containsKey(hookup)) {
-                List<Contact> next = replugs.leads(hookup);
-                names.put(hookup, pair(next, standing));
+    /** Joints of the hookups named so far from which, and to which, the route comes here. */
+    private List<Contact> around(int hookup) {
+        List<Contact> around = new ArrayList<>();
+        for (int i = 0; i < sites.size(); i++) {
+            if (hookup(sites.get(i)) == hookup) {
+                if (i > 0 && names.containsKey(hookup(sites.get(i - 1)))) {
+                    around.addAll(named(replugs.standing(sites.get(i - 1)), hookup(sites.get(i - 1))));
+                }
+                if (i + 1 < sites.size() && names.containsKey(hookup(sites.get(i + 1)))) {
+                    around.addAll(named(replugs.leads(hookup(sites.get(i + 1))), hookup(sites.get(i + 1))));
+                }
             }
-            standing = named(replugs.standing(site), hookup);
         }
+        return around;
     }
 
     /** Worth of the joints that do not stay, though the route was counted as if they did. */
@@ -94,18 +116,7 @@ final class Labels {
     private boolean improve(int hookup) {
         int lost = lost();
         Map<String, String> old = names.get(hookup);
-        List<Contact> around = new ArrayList<>();
-        for (int i = 0; i < sites.size(); i++) {
-            if (hookup(sites.get(i)) == hookup) {
-                if (i > 0) {
-                    around.addAll(named(replugs.standing(sites.get(i - 1)), hookup(sites.get(i - 1))));
-                }
-                if (i + 1 < sites.size()) {
-                    around.addAll(named(replugs.leads(hookup(sites.get(i + 1))), hookup(sites.get(i + 1))));
-                }
-            }
-        }
-        names.put(hookup, pair(replugs.leads(hookup), around));
+        names.put(hookup, pair(replugs.leads(hookup), around(hookup)));
         if (lost() < lost) {
             return true;
         }

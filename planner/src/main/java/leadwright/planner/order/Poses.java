@@ -271,7 +271,8 @@ final class Poses {
         }
     }
 
-    private int reach(int mode) {
+    /** Seconds to bring the device into a mode. */
+    int reach(int mode) {
         return scene.device().modes().stream()
                 .filter(each -> each.id().equals(modes.get(mode)))
                 .map(OperatingMode::reach)

@@ -153,6 +153,15 @@ record Problem(
         return Math.max(0, seconds + times.touch() * places.cardinality());
     }
 
+    /** Whether some of these units comes after all of those: as long as any of those is left, so is it. */
+    boolean waits(BitSet these, BitSet those) {
+        return these.stream().anyMatch(u -> {
+            BitSet missing = (BitSet) those.clone();
+            missing.andNot(units.get(u).before());
+            return missing.isEmpty();
+        });
+    }
+
     /** Least that any visit of this block costs beyond what its units are due. */
     int leastVisit(Block block, boolean selected) {
         BenchTimes times = scene.times();

@@ -10,7 +10,7 @@ import leadwright.planner.plan.MainsState.Fault;
 import leadwright.planner.plan.Obligation.Phase;
 
 /**
- * Phase 8: best-first search over what stands and what is done.
+ * Phase 8: search over what stands and what is done, best first.
  *
  * <p>Needs a problem and its {@link Bound}. Gives a cheapest route, or the least that any route can cost where the limit
  * on nodes ends the search. State: site, pose, what may be selected, units taken. Moves: re-plug, change pose, visit;
@@ -28,10 +28,10 @@ final class Search {
     private final Bound bound;
     private final Ties ties;
     private final boolean choices;
-    private final int weight;
     private final int limit;
     private final Store store;
-    private final Agenda agenda = new Agenda();
+    private final List<Agenda> agendas = new ArrayList<>();
+    private boolean layered;
     private final int units;
     private final boolean closing;
     private final BitSet[] orderly;
@@ -41,21 +41,20 @@ final class Search {
      * Outcome.
      *
      * @param route empty where the limit ended the search
-     * @param least no route costs less; the route's cost where one was found without weight
+     * @param least no route costs less; the route's cost where it is optimal
      * @param settled nodes that were settled
      */
     record Outcome(Optional<Route> route, int least, int settled) {}
 
     /**
      * @param exact whether selections are followed exactly; otherwise every one that could be carried over counts as saved
-     * @param weight of the bound; with more than 1 a route is found sooner and proves nothing
+     * @param choices whether every sharing out of readings that several hookups may take is tried
      */
-    Search(Problem problem, Bound bound, boolean exact, boolean choices, int weight, int limit) {
+    Search(Problem problem, Bound bound, boolean exact, boolean choices, int limit) {
         this.problem = problem;
         this.bound = bound;
         this.ties = new Ties(exact);
         this.choices = choices;
-        this.weight = weight;
         this.limit = limit;
         this.units = problem.units().size();
         // Where ordinary readings may be taken elsewhere, it must be known which hookups mains on a part has ended.
@@ -73,25 +72,22 @@ final class Search {
         }
     }
 
+    /** The cheapest route, unless the limit ends the search. */
     Outcome run() {
-        for (int h = problem.hookups() - 1; h >= 0; h--) {
-            if (problem.opening()[h] >= 0) {
-                int site = problem.firstSite()[h];
-                reach(site, problem.poses().start(), Ties.NONE, new BitSet(), problem.opening()[h], -1, 0);
-            }
-        }
+        agendas.add(new Agenda());
+        begin();
+        Agenda agenda = agendas.get(0);
         int least = 0;
         while (!agenda.isEmpty()) {
             int seconds = agenda.least();
             int node = agenda.take();
-            if (store.expanded(node) || seconds != priority(node)) {
+            if (stale(node, seconds)) {
                 continue;
             }
-            store.expand(node);
-            settled++;
-            least = Math.max(least, weight == 1 ? seconds : 0);
+            settle(node);
+            least = Math.max(least, seconds);
             BitSet done = BitSet.valueOf(store.done(node));
-            if (taken(done) == units && problem.poses().end(store.pose(node))) {
+            if (finished(node, done)) {
                 return new Outcome(Optional.of(route(node)), store.cost(node), settled);
             }
             if (store.size() >= limit) {
@@ -102,12 +98,55 @@ final class Search {
         throw new IllegalStateException("the readings cannot all be taken in any order");
     }
 
-    private int taken(BitSet done) {
-        return done.get(0, units).cardinality();
+    /** A route that need not be the cheapest: of the nodes with equally many units taken, only the best few are expanded. */
+    Outcome beam(int width) {
+        layered = true;
+        for (int layer = 0; layer <= units; layer++) {
+            agendas.add(new Agenda());
+        }
+        begin();
+        for (Agenda agenda : agendas) {
+            for (int expanded = 0; !agenda.isEmpty() && expanded < width; expanded++) {
+                int seconds = agenda.least();
+                int node = agenda.take();
+                if (stale(node, seconds)) {
+                    continue;
+                }
+                settle(node);
+                BitSet done = BitSet.valueOf(store.done(node));
+                if (finished(node, done)) {
+                    return new Outcome(Optional.of(route(node)), 0, settled);
+                }
+                expand(node, done);
+            }
+        }
+        return new Outcome(Optional.empty(), 0, settled);
     }
 
-    private int priority(int node) {
-        return store.cost(node) + weight * store.bound(node);
+    private void begin() {
+        for (int h = problem.hookups() - 1; h >= 0; h--) {
+            if (problem.opening()[h] >= 0) {
+                int site = problem.firstSite()[h];
+                reach(site, problem.poses().start(), Ties.NONE, new BitSet(), problem.opening()[h], -1, 0);
+            }
+        }
+    }
+
+    private boolean stale(int node, int seconds) {
+        return store.expanded(node) || seconds != store.cost(node) + store.bound(node);
+    }
+
+    private void settle(int node) {
+        store.expand(node);
+        settled++;
+    }
+
+    private boolean finished(int node, BitSet done) {
+        return taken(done) == units && problem.poses().end(store.pose(node));
+    }
+
+    private int taken(BitSet done) {
+        return done.get(0, units).cardinality();
     }
 
     private void reach(int site, int pose, int tie, BitSet done, int cost, int parent, int act) {
@@ -127,7 +166,7 @@ final class Search {
             node = store.add(~node, site, pose, tie, words, rest);
         }
         store.reach(node, cost, parent, act);
-        agenda.put(priority(node), node);
+        agendas.get(layered ? taken(done) : 0).put(store.cost(node) + store.bound(node), node);
     }
 
     /** Later children come out of the agenda first: visits before moves, moves before re-plugging. */
@@ -262,9 +301,27 @@ final class Search {
         next.or(taken);
         if (closing && block.phase() == Phase.MAINS_ON_PART) {
             next.set(units + problem.hookupOf(store.site(node)));
+            if (stuck(next)) {
+                return;
+            }
         }
         int cost = store.cost(node) + seconds + problem.visit(taken, block.phase(), demands, after.carried());
         reach(store.site(node), pose, after.tie(), next, cost, node, act | VISIT);
+    }
+
+    /** Whether an ordinary reading is left that only ended hookups could take. */
+    private boolean stuck(BitSet done) {
+        BitSet closed = done.get(units, units + problem.hookups());
+        for (Unit unit : problem.units()) {
+            if (unit.ordinary() && !done.get(unit.index())) {
+                BitSet open = (BitSet) unit.hookups().clone();
+                open.andNot(closed);
+                if (open.isEmpty()) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private Route route(int last) {

@@ -2,6 +2,7 @@ package leadwright.planner.order;
 
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import leadwright.planner.plan.Obligation;
 
 /**
@@ -9,14 +10,19 @@ import leadwright.planner.plan.Obligation;
  *
  * <p>Where few units may be taken in several hookups, each may go where it will and one search is exact. Where many may,
  * those that ask for the same state in the same hookups go together; a second search, in which every selection that could
- * be carried over counts as saved, then bounds every other way of sharing them out.
+ * be carried over counts as saved, then bounds every other way of sharing them out. Where a gap is left, every sharing out is
+ * tried after all, as far as nodes go.
  */
 final class Solver {
-    /** Nodes of one search: some 60 bytes each. */
-    private static final int NODES = 2_000_000;
+    /** Nodes of one search: some 80 bytes each. */
+    private static final int NODES = 1_000_000;
+
+    private static final int[] WIDTHS = {100, 1000};
 
     private static final int FREE_IN_ONE_BLOCK = 5;
     private static final int FREE_IN_ALL = 16;
+    private static final int MOST_IN_ONE_BLOCK = 8;
+    private static final int MOST_IN_ALL = 60;
 
     /**
      * Answer.
@@ -73,38 +79,40 @@ final class Solver {
     private Answer solve(Replugs replugs) {
         Problem fine = problem(replugs, true);
         boolean free = fine.units().stream().anyMatch(unit -> !unit.bound());
-        boolean choices = free && few(fine);
-        Problem problem = choices || !free ? fine : problem(replugs, false);
-        Search.Outcome best = search(problem, true, choices, 1);
-        int settled = best.settled();
+        if (!free || within(fine, FREE_IN_ONE_BLOCK, FREE_IN_ALL)) {
+            return exact(fine, free);
+        }
+        Problem coarse = problem(replugs, false);
+        Search.Outcome best = search(coarse, true, false).run();
+        Search.Outcome lowest = search(coarse, false, false).run();
+        int settled = best.settled() + lowest.settled();
+        int least = proven() ? lowest.least() : 0;
         if (best.route().isEmpty()) {
-            int least = best.least();
-            for (int weight : List.of(3, 20)) {
-                Search.Outcome quick = search(problem, true, choices, weight);
-                settled += quick.settled();
-                if (quick.route().isPresent()) {
-                    return new Answer(problem, quick.route().get(), proven(problem) ? least : 0, settled);
-                }
-            }
-            throw new IllegalStateException("no order was found within " + NODES + " nodes");
+            return around(coarse, false, least, settled);
         }
         Route route = best.route().get();
-        if (choices || !free) {
-            return new Answer(problem, route, route.seconds(), settled);
+        boolean open = least < route.seconds();
+        if (open && settled < NODES / 4 && within(fine, MOST_IN_ONE_BLOCK, MOST_IN_ALL)) {
+            Search.Outcome every = search(fine, true, true).run();
+            settled += every.settled();
+            least = Math.max(least, every.least());
+            if (every.route().isPresent()) {
+                return new Answer(fine, every.route().get(), every.least(), settled);
+            }
         }
-        int least = 0;
-        if (proven(problem)) {
-            Search.Outcome lowest = search(problem, false, false, 1);
-            settled += lowest.settled();
-            least = Math.min(lowest.least(), route.seconds());
-        }
-        return new Answer(problem, route, least, settled);
+        return new Answer(coarse, route, Math.min(least, route.seconds()), settled);
+    }
+
+    private Answer exact(Problem fine, boolean choices) {
+        Search.Outcome best = search(fine, true, choices).run();
+        return best.route()
+                .map(route -> new Answer(fine, route, route.seconds(), best.settled()))
+                .orElseGet(() -> around(fine, choices, best.least(), best.settled()));
     }
 
     /** Taking a class together in its first visit is never dearer where settling costs as much as a selection. */
-    private boolean proven(Problem problem) {
-        return scene.times().settling() >= scene.times().select()
-                || problem.units().stream().allMatch(Unit::bound);
+    private boolean proven() {
+        return scene.times().settling() >= scene.times().select();
     }
 
     private Problem problem(Replugs replugs, boolean fine) {
@@ -112,17 +120,35 @@ final class Solver {
         return Problem.of(scene, poses, replugs, classes, opening, firstSite);
     }
 
-    private static boolean few(Problem problem) {
+    private static boolean within(Problem problem, int inOneBlock, int inAll) {
         long all = problem.units().stream().filter(unit -> !unit.bound()).count();
         int most = problem.blocks().stream()
                 .flatMap(List::stream)
                 .mapToInt(block -> block.free().cardinality())
                 .max()
                 .orElse(0);
-        return all <= FREE_IN_ALL && most <= FREE_IN_ONE_BLOCK;
+        return all <= inAll && most <= inOneBlock;
     }
 
-    private Search.Outcome search(Problem problem, boolean exact, boolean choices, int weight) {
-        return new Search(problem, new Bound(problem), exact, choices, weight, NODES).run();
+    private Search search(Problem problem, boolean exact, boolean choices) {
+        return new Search(problem, new Bound(problem), exact, choices, NODES);
+    }
+
+    /** A good route where the best could not be found. */
+    private Answer around(Problem problem, boolean choices, int least, int settled) {
+        int sum = settled;
+        Optional<Route> best = Optional.empty();
+        for (int width : WIDTHS) {
+            Search.Outcome outcome = search(problem, true, choices).beam(width);
+            sum += outcome.settled();
+            if (outcome.route().isPresent()
+                    && best.map(route -> route.seconds() > outcome.route().get().seconds())
+                            .orElse(true)) {
+                best = outcome.route();
+            }
+        }
+        int settledAll = sum;
+        return best.map(route -> new Answer(problem, route, Math.min(least, route.seconds()), settledAll))
+                .orElseThrow(() -> new IllegalStateException("no order was found"));
     }
 }

@@ -3,23 +3,44 @@ package leadwright.planner.order;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import leadwright.planner.order.Problem.Block;
+import leadwright.planner.plan.MainsState;
+import leadwright.planner.plan.MainsState.Fault;
 import leadwright.planner.plan.Obligation.Phase;
 
 /**
- * Least seconds of one stay in a hookup: from a pose, for a set of blocks that still have readings of this hookup alone, to
- * a gate. A table over all subsets of blocks, poses and gates, filled from small subsets to large; within a subset the
- * moves between poses are relaxed until nothing improves. A fault is entered only where something is read in it.
- *
- * <p>Blocks beyond the first twelve are left out: the table is then lower, never higher.
+ * Least seconds of one stay in a hookup: from a pose, for a set of items that still have readings of this hookup alone, to
+ * a gate. An item is all that is read in one mains state and phase, in whatever mode: a stay changes modes for nothing. A
+ * table over all subsets of items, poses and gates, filled from small subsets to large; within a subset the moves between
+ * poses are relaxed until nothing improves. A fault is entered only where something is read in it.
  */
 final class Stay {
     static final int FAR = Integer.MAX_VALUE / 4;
-    private static final int MOST = 12;
+
+    /** Blocks of one mains state and phase that differ in the mode at most. */
+    record Item(List<Block> blocks, BitSet bound) {
+        Phase phase() {
+            return blocks.get(0).phase();
+        }
+
+        MainsState state() {
+            return blocks.get(0).stand().state();
+        }
+
+        boolean on() {
+            return blocks.get(0).stand().on();
+        }
+
+        boolean fits(Pose pose) {
+            return pose.state() == state() && pose.on() == on();
+        }
+    }
 
     private final Problem problem;
-    private final List<Block> items = new ArrayList<>();
+    private final List<Item> items = new ArrayList<>();
     private final boolean[][] fits;
     private final boolean[] freely;
     private final int[] before;
@@ -30,17 +51,24 @@ final class Stay {
         this.problem = problem;
         int poses = problem.poses().all().size();
         List<Block> blocks = problem.blocks().get(hookup);
+        Map<List<Object>, Item> groups = new LinkedHashMap<>();
         for (Block block : blocks) {
-            if (!block.bound().isEmpty() && items.size() < MOST) {
-                items.add(block);
+            if (!block.bound().isEmpty()) {
+                Stand stand = block.stand();
+                Item item = groups.computeIfAbsent(
+                        List.of(stand.state(), stand.on(), block.phase()),
+                        key -> new Item(new ArrayList<>(), new BitSet()));
+                item.blocks().add(block);
+                item.bound().or(block.bound());
             }
         }
+        items.addAll(groups.values());
         fits = new boolean[items.size()][poses];
         freely = new boolean[poses];
         for (int p = 0; p < poses; p++) {
             Pose pose = problem.poses().get(p);
             for (int i = 0; i < items.size(); i++) {
-                fits[i][p] = items.get(i).stand().fits(pose);
+                fits[i][p] = items.get(i).fits(pose);
             }
             freely[p] = blocks.stream()
                     .anyMatch(block -> !block.free().isEmpty() && block.stand().fits(pose));
@@ -58,15 +86,14 @@ final class Stay {
         gates.all().forEach(gate -> table[gate] = fill(gates, gate));
     }
 
-    private boolean precedes(Block first, Block second) {
+    private boolean precedes(Item first, Item second) {
         if (first.phase() == Phase.ORDINARY && second.phase() == Phase.MAINS_ON_PART) {
             return true;
         }
-        return second.bound().stream()
-                .anyMatch(u -> problem.units().get(u).before().intersects(first.bound()));
+        return problem.waits(second.bound(), first.bound());
     }
 
-    List<Block> items() {
+    List<Item> items() {
         return items;
     }
 
@@ -115,17 +142,49 @@ final class Stay {
 
     private void visit(int[] least, int subset, int item, int row, int poses) {
         int rest = (subset & ~(1 << item)) * poses * 2;
-        Block block = items.get(item);
-        boolean selects = !block.demands().isEmpty();
+        boolean selects = items.get(item).blocks().stream()
+                .anyMatch(block -> !block.demands().isEmpty());
         for (int p = 0; p < poses; p++) {
             if (fits[item][p]) {
                 for (int s = 0; s < 2; s++) {
                     int after = least[rest + 2 * p + (selects ? 1 : s)];
-                    int seconds = after + problem.leastVisit(block, s == 1);
+                    int seconds = after + leastVisit(items.get(item), s == 1);
                     least[row + 2 * p + s] = Math.min(least[row + 2 * p + s], seconds);
                 }
             }
         }
+    }
+
+    /** One visit, of whatever mode is left; {@link #further} has the others. */
+    private int leastVisit(Item item, boolean selected) {
+        return item.blocks().stream()
+                .mapToInt(block -> problem.leastVisit(block, selected))
+                .min()
+                .orElse(0);
+    }
+
+    /**
+     * Least seconds of the visits in further modes, beyond one for each item that is left. No mode changes under a fault:
+     * each of them opens and closes its conductor again.
+     */
+    int further(BitSet done) {
+        int seconds = 0;
+        for (Item item : items) {
+            int most = 0;
+            for (Block block : item.blocks()) {
+                BitSet left = (BitSet) block.bound().clone();
+                left.andNot(done);
+                if (!left.isEmpty()) {
+                    boolean fault = item.state().fault() != Fault.NONE;
+                    int again = fault ? 2 * problem.scene().times().conductor() : 0;
+                    int visit = problem.leastVisit(block, true) + again;
+                    seconds += visit;
+                    most = Math.max(most, visit);
+                }
+            }
+            seconds -= most;
+        }
+        return seconds;
     }
 
     private void relax(int[] least, int subset, int row, int poses) {

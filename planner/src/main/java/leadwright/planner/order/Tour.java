@@ -1,12 +1,11 @@
 package leadwright.planner.order;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import leadwright.planner.order.Problem.Block;
+import java.util.stream.IntStream;
 import leadwright.planner.plan.Obligation.Phase;
 
 /**
@@ -35,28 +34,25 @@ final class Tour {
 
     private final Problem problem;
     private final Gates gates;
+    private final Ways ways;
     private final List<Stay> stays;
     private final Heed heed;
     private final boolean bare;
     private final int[][] tasksOf;
     private final List<Integer> itemsOf = new ArrayList<>();
-    private final List<Integer> hookupOf = new ArrayList<>();
     private final List<Long> held = new ArrayList<>();
-    private final int[][][] ways = new int[3][][];
     private final Map<Long, Integer> kept = new HashMap<>();
     private boolean filling = true;
     private boolean full;
 
-    Tour(Problem problem, Gates gates, List<Stay> stays, Heed heed, boolean bare) {
+    Tour(Problem problem, Gates gates, Ways ways, List<Stay> stays, Heed heed, boolean bare) {
         this.problem = problem;
         this.gates = gates;
+        this.ways = ways;
         this.stays = stays;
         this.heed = heed;
         this.bare = bare;
         this.tasksOf = new int[stays.size()][];
-        for (int kind = 0; kind < 3; kind++) {
-            ways[kind] = ways(kind);
-        }
         divide();
     }
 
@@ -95,134 +91,68 @@ final class Tour {
         return (held.get(task) & left) == 0;
     }
 
+    /** An item of a hookup. */
+    private record Place(int hookup, int item) {}
+
     private void divide() {
-        Map<Integer, Map<List<Object>, Integer>> groups = new LinkedHashMap<>();
-        List<BitSet> heldBy = new ArrayList<>();
+        List<Place> places = new ArrayList<>();
         for (int h = 0; h < stays.size(); h++) {
-            List<Block> items = stays.get(h).items();
-            Map<List<Object>, Integer> own = new LinkedHashMap<>();
-            for (int i = 0; i < items.size(); i++) {
-                BitSet waits = waitsFor(items.get(i), h);
-                boolean apart =
-                        problem.scene().battery() && !items.get(i).stand().on();
-                List<Object> key = List.of(waits, awaitedBy(items.get(i), h), apart);
-                Integer task = own.get(key);
-                if (task == null) {
-                    task = itemsOf.size();
-                    own.put(key, task);
-                    itemsOf.add(0);
-                    hookupOf.add(h);
-                    heldBy.add(waits);
-                }
-                itemsOf.set(task, itemsOf.get(task) | 1 << i);
+            for (int i = 0; i < stays.get(h).items().size(); i++) {
+                places.add(new Place(h, i));
             }
-            groups.put(h, own);
-            tasksOf[h] = own.values().stream().mapToInt(Integer::intValue).toArray();
         }
-        for (int task = 0; task < itemsOf.size(); task++) {
+        Map<List<Object>, Integer> groups = new LinkedHashMap<>();
+        List<List<Place>> waits = new ArrayList<>();
+        int[] taskOf = new int[places.size()];
+        for (int p = 0; p < places.size(); p++) {
+            Place here = places.get(p);
+            List<Place> holding =
+                    places.stream().filter(other -> waits(here, other)).toList();
+            List<Place> awaiting =
+                    places.stream().filter(other -> waits(other, here)).toList();
+            boolean apart = !bare && problem.scene().battery() && !item(here).on();
+            Integer task = groups.putIfAbsent(List.of(here.hookup(), holding, awaiting, apart), itemsOf.size());
+            if (task == null) {
+                task = itemsOf.size();
+                itemsOf.add(0);
+                waits.add(holding);
+            }
+            itemsOf.set(task, itemsOf.get(task) | 1 << here.item());
+            taskOf[p] = task;
+        }
+        for (List<Place> holding : waits) {
             long mask = 0;
-            for (int other = 0; other < itemsOf.size() && itemsOf.size() <= MOST_TASKS; other++) {
-                List<Block> items = stays.get(hookupOf.get(other)).items();
-                for (int i = 0; i < items.size(); i++) {
-                    boolean in = (itemsOf.get(other) >> i & 1) == 1;
-                    if (in && items.get(i).bound().intersects(heldBy.get(task))) {
-                        mask |= 1L << other;
-                    }
-                }
+            for (Place other : holding) {
+                mask |= 1L << taskOf[places.indexOf(other)];
             }
             held.add(mask);
         }
-    }
-
-    private boolean heeded(Phase first, Phase second) {
-        return heed == Heed.ALL || heed == Heed.PHASES && first != second;
-    }
-
-    /** Units of other hookups alone that must come before some unit of this block. */
-    private BitSet waitsFor(Block block, int hookup) {
-        BitSet all = new BitSet();
-        block.bound().stream().forEach(u -> all.or(problem.units().get(u).before()));
-        for (Unit unit : problem.units()) {
-            if (!unit.bound() || unit.hookups().get(hookup) || !heeded(unit.phase(), block.phase())) {
-                all.clear(unit.index());
-            }
+        for (int h = 0; h < stays.size(); h++) {
+            int hookup = h;
+            tasksOf[h] = IntStream.range(0, places.size())
+                    .filter(p -> places.get(p).hookup() == hookup)
+                    .map(p -> taskOf[p])
+                    .distinct()
+                    .toArray();
         }
-        return all;
     }
 
-    /** Units of other hookups alone that must come after some unit of this block. */
-    private BitSet awaitedBy(Block block, int hookup) {
-        BitSet all = new BitSet();
-        for (Unit unit : problem.units()) {
-            if (unit.bound()
-                    && !unit.hookups().get(hookup)
-                    && heeded(block.phase(), unit.phase())
-                    && unit.before().intersects(block.bound())) {
-                all.set(unit.index());
-            }
-        }
-        return all;
+    private Stay.Item item(Place place) {
+        return stays.get(place.hookup()).items().get(place.item());
     }
 
-    /** Shortest re-pluggings, through other hookups too: by kind of gate, off, on without mains, live. */
-    private int[][] ways(int kind) {
-        int n = problem.hookups();
-        int[][] way = new int[2 * n][n];
-        for (int from = 0; from < 2 * n; from++) {
-            for (int to = 0; to < n; to++) {
-                way[from][to] = from % n == to ? 0 : one(from, to, kind);
-            }
-        }
-        for (int over = 0; over < n; over++) {
-            for (int from = 0; from < 2 * n; from++) {
-                for (int to = 0; to < n; to++) {
-                    if (from % n != over) {
-                        way[from][to] = Math.min(way[from][to], way[from][over] + way[over][to]);
-                    }
-                }
-            }
-        }
-        return way;
-    }
-
-    private int one(int from, int to, int kind) {
-        Replugs.Replug replug = problem.replugs().between(from, to);
-        boolean allowed = switch (kind) {
-            case 0 -> true;
-            case 1 -> !replug.therapy();
-            default -> replug.underPower();
-        };
-        return allowed ? replug.seconds() : Stay.FAR;
+    /** Whether an item cannot be done with as long as an item of another hookup is not. */
+    private boolean waits(Place second, Place first) {
+        Phase before = item(first).phase();
+        Phase after = item(second).phase();
+        boolean heeded = heed == Heed.ALL || heed == Heed.PHASES && before != after;
+        return heeded
+                && first.hookup() != second.hookup()
+                && problem.waits(item(second).bound(), item(first).bound());
     }
 
     private int way(int site, int hookup, int gate) {
-        if (bare) {
-            return way(site, hookup);
-        }
-        int kind = !gates.dead(gate) ? 2 : gates.on(gate) ? 1 : 0;
-        return ways[kind][site][hookup];
-    }
-
-    /** Least re-plugging from a site to a hookup, whatever the gate. */
-    int way(int site, int hookup) {
-        return Math.min(ways[0][site][hookup], ways[2][site][hookup]);
-    }
-
-    /** Least re-plugging that one more stay in a hookup costs. */
-    int detour(int hookup) {
-        int least = Stay.FAR;
-        for (int from = 0; from < 2 * problem.hookups(); from++) {
-            if (problem.hookupOf(from) == hookup) {
-                continue;
-            }
-            least = Math.min(least, way(from, hookup));
-            for (int to = 0; to < problem.hookups(); to++) {
-                if (to != hookup && to != problem.hookupOf(from)) {
-                    least = Math.min(least, way(from, hookup) + way(hookup, to) - way(from, to));
-                }
-            }
-        }
-        return Math.max(0, least);
+        return bare ? ways.least(site, hookup) : ways.at(site, hookup, gate);
     }
 
     /** From a finished stay at this site and gate, with these tasks left. */
@@ -258,7 +188,7 @@ final class Tour {
         return least;
     }
 
-    private int stay(int site, int hookup, int pose, boolean selected, List<Block> items, long left) {
+    private int stay(int site, int hookup, int pose, boolean selected, List<Stay.Item> items, long left) {
         return stay(site, hookup, pose, selected, (1 << items.size()) - 1, left, true);
     }
 
