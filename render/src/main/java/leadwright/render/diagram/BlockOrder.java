@@ -63,17 +63,10 @@ final class BlockOrder {
     /** Tries every order of the large blocks; among the single ones each then has one best gap, sought from the top. */
     private static List<List<String>> insertedBest(
             List<List<String>> single, List<List<String>> large, ToIntFunction<String> place) {
-        List<List<String>> best = null;
-        long fewest = Long.MAX_VALUE;
-        for (List<List<String>> order : orders(large)) {
-            List<List<String>> tried = merged(single, order, place);
-            long crossings = crossings(tried, place);
-            if (crossings < fewest) {
-                fewest = crossings;
-                best = tried;
-            }
-        }
-        return best;
+        return orders(large).stream()
+                .map(order -> merged(single, order, place))
+                .min(Comparator.comparing(order -> crossings(order, place)))
+                .orElseThrow();
     }
 
     /** Merges two sequences of blocks that keep their order, with the fewest crossings between them. */

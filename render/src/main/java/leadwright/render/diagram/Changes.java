@@ -34,7 +34,8 @@ final class Changes {
             last = plan.hookup(id);
         }
         for (Hookup hookup : plan.hookups()) {
-            if (before.putIfAbsent(hookup.id(), last) == null) {
+            if (!before.containsKey(hookup.id())) {
+                before.put(hookup.id(), last);
                 last = Optional.of(hookup);
             }
             joints.put(hookup.id(), jointsOf(hookup));

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.Step;
 
 /** Phase 8: draws the sheets of one hookup. */
 final class HookupPainter {
@@ -39,12 +40,18 @@ final class HookupPainter {
         }
     }
 
-    /** Whether a hookup has anything on a sheet: a line, or a wire that comes off. */
+    /** Whether a hookup has anything on a sheet: a line, a wire that comes off, a place for the clip or the probe. */
     private boolean shown(Sheet sheet) {
         return !sheet.drawn().get(index).net().lines().isEmpty()
                 || sheet.rows().stream()
                         .flatMap(row -> row.unit().pins().stream())
-                        .anyMatch(pin -> changes.takenOff(hookup.id(), pin.id()).isPresent());
+                        .anyMatch(this::handled);
+    }
+
+    private boolean handled(Panel.Pin pin) {
+        return changes.takenOff(hookup.id(), pin.id()).isPresent()
+                || !changes.at(hookup.id(), Step.Act.CLIP, pin.place()).isEmpty()
+                || !changes.at(hookup.id(), Step.Act.TOUCH, pin.place()).isEmpty();
     }
 
     List<Drawing> draw() {

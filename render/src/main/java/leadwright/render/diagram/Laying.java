@@ -264,9 +264,8 @@ final class Laying {
                     .map(this::firstRow)
                     .orElse(rows.size());
         }
-        Integer row = rowOf.get(lines.get(line).from());
-        if (row != null) {
-            return row;
+        if (rowOf.containsKey(lines.get(line).from())) {
+            return rowOf.get(lines.get(line).from());
         }
         return net.into(lines.get(line).from()).stream()
                 .filter(each -> routing.exchangeOf(each.id()).isEmpty())

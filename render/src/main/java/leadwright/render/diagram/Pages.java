@@ -59,8 +59,7 @@ final class Pages {
     }
 
     private static int sheetOf(Net.Line line, Map<String, Integer> sheetOf, Map<String, Integer> home) {
-        Integer row = sheetOf.get(line.from());
-        return row != null ? row : home.get(line.from());
+        return sheetOf.containsKey(line.from()) ? sheetOf.get(line.from()) : home.get(line.from());
     }
 
     private static List<Net.Box> inner(Net net) {

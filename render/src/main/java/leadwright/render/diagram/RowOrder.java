@@ -122,9 +122,9 @@ final class RowOrder {
         for (Panel.Pin above : a) {
             for (Panel.Pin below : b) {
                 for (int h = 0; h < ranks.size(); h++) {
-                    Integer high = ranks.get(h).get(above.id());
-                    Integer low = ranks.get(h).get(below.id());
-                    if (high != null && low != null && !aEnds.get(h).equals(bEnds.get(h)) && high > low) {
+                    Map<String, Integer> rank = ranks.get(h);
+                    boolean both = rank.containsKey(above.id()) && rank.containsKey(below.id());
+                    if (both && !aEnds.get(h).equals(bEnds.get(h)) && rank.get(above.id()) > rank.get(below.id())) {
                         cost += CROSSING;
                     }
                 }

@@ -83,13 +83,13 @@ final class Units {
         Map<String, String> newId = new HashMap<>();
         List<Net.Line> lines = new ArrayList<>();
         for (Net.Line line : net.lines()) {
-            Unit unit = unitOf.get(line.from());
-            if (unit == null || !unit.ribbon()) {
+            Optional<Unit> ribbon = Optional.ofNullable(unitOf.get(line.from())).filter(Unit::ribbon);
+            newId.put(line.id(), ribbon.map(Unit::id).orElse(line.id()));
+            if (ribbon.isEmpty()) {
                 lines.add(line);
-            } else if (unit.id().equals(line.from())) {
-                lines.add(ribbon(net, unit, line));
+            } else if (ribbon.get().id().equals(line.from())) {
+                lines.add(ribbon(net, ribbon.get(), line));
             }
-            newId.put(line.id(), unit == null ? line.id() : unit.id());
         }
         List<Net.Box> boxes = new ArrayList<>();
         for (Net.Box box : net.boxes()) {
