@@ -94,7 +94,16 @@ public final class Order {
         return set;
     }
 
-    private Ordering run() {
+    /** What the solver works on. */
+    record Setting(Poses poses, Replugs replugs, List<List<Draft>> earthWork, Solver solver) {}
+
+    /** The setting of {@link #order}, for tests that look at the solver from nearer by. */
+    static Setting setting(
+            Scene scene, List<Hookup> hookups, Map<String, List<String>> takenIn, List<Obligation> wanted) {
+        return new Order(scene, hookups, takenIn, wanted).setting();
+    }
+
+    private Setting setting() {
         Set<MainsState> states = new LinkedHashSet<>();
         leakage.forEach(each -> states.add(each.state()));
         boolean handled = !earth.isEmpty()
@@ -118,10 +127,18 @@ public final class Order {
             firstSite[h] = earth.isEmpty() ? h : n + h;
         }
         Solver solver = new Solver(scene, poses, replugs, leakage, takenIn, opening, firstSite);
-        Solver.Answer answer = solver.solve();
+        return new Setting(poses, replugs, earthWork, solver);
+    }
+
+    private Ordering run() {
+        Setting setting = setting();
+        Poses poses = setting.poses();
+        Replugs replugs = setting.replugs();
+        int n = hookups.size();
+        Solver.Answer answer = setting.solver().solve();
         Labels labels = Labels.along(answer.route().sites(), replugs);
         if (!orderly(answer.route(), labels, poses)) {
-            answer = solver.strict(answer);
+            answer = setting.solver().strict(answer);
             labels = Labels.along(answer.route().sites(), replugs);
         }
         List<Integer> sites = answer.route().sites();
@@ -130,8 +147,8 @@ public final class Order {
         Framing framing = new Framing(scene, checks);
         List<Draft> drafts = new ArrayList<>(framing.before(start));
         int framed = seconds(drafts);
-        drafts.addAll(
-                new StepWriter(answer.problem(), hookups, leakage).write(answer.route(), labels, earthWork.get(first)));
+        drafts.addAll(new StepWriter(answer.problem(), hookups, leakage)
+                .write(answer.route(), labels, setting.earthWork().get(first)));
         int inner = seconds(drafts) - framed;
         List<Draft> closing = framing.after(last(answer, poses));
         drafts.addAll(closing);

@@ -15,8 +15,8 @@ import leadwright.planner.plan.Obligation.Phase;
  * <p>Needs a problem and its {@link Bound}. Gives a cheapest route, or the least that any route can cost where the limit
  * on nodes ends the search. State: site, pose, what may be selected, units taken. Moves: re-plug, change pose, visit;
  * a fault is entered only together with the readings taken in it. A visit takes every unit that only this hookup may
- * take and that nothing holds back; of those that others may take too, every choice is tried (where {@code choices}), or
- * all are taken if the visit takes place anyway. The bound never exceeds the true remainder, and a node is opened again
+ * take and that nothing holds back; of those that others may take too, every choice is tried (where the grain is
+ * fine), or all are taken if the visit takes place anyway. The bound never exceeds the true remainder, and a node is opened again
  * when it is reached at less, so that the first finished node is optimal. Cost: exponential at worst; {@code limit}
  * bounds the nodes and so memory.
  */
@@ -27,9 +27,11 @@ final class Search {
     private final Problem problem;
     private final Bound bound;
     private final Ties ties;
-    private final boolean choices;
+    private final boolean exact;
+    private final Grain grain;
     private final int limit;
     private final Store store;
+    private final Lineup lineup;
     private final List<Agenda> agendas = new ArrayList<>();
     private boolean layered;
     private final int units;
@@ -47,15 +49,19 @@ final class Search {
     record Outcome(Optional<Route> route, int least, int settled) {}
 
     /**
-     * @param exact whether selections are followed exactly; otherwise every one that could be carried over counts as saved
-     * @param choices whether every sharing out of readings that several hookups may take is tried
+     * @param exact whether selections are followed exactly; otherwise, where readings go class by class, every one that could be
+     *     carried over counts as saved
+     * @param grain which readings that several hookups may take are shared out in every way
+     * @param lineup twins of which it makes no difference which is which
      */
-    Search(Problem problem, Bound bound, boolean exact, boolean choices, int limit) {
+    Search(Problem problem, Bound bound, boolean exact, Grain grain, Lineup lineup, int limit) {
         this.problem = problem;
         this.bound = bound;
-        this.ties = new Ties(exact);
-        this.choices = choices;
+        this.ties = new Ties(problem.demands().size());
+        this.exact = exact;
+        this.grain = grain;
         this.limit = limit;
+        this.lineup = lineup;
         this.units = problem.units().size();
         // Where ordinary readings may be taken elsewhere, it must be known which hookups mains on a part has ended.
         this.closing = problem.units().stream().anyMatch(unit -> unit.ordinary() && !unit.bound())
@@ -150,10 +156,17 @@ final class Search {
     }
 
     private void reach(int site, int pose, int tie, BitSet done, int cost, int parent, int act) {
-        long[] words = new long[(units + (closing ? problem.hookups() : 0)) / 64 + 1];
-        long[] given = done.toLongArray();
-        System.arraycopy(given, 0, words, 0, given.length);
-        int node = store.find(site, pose, tie, words);
+        long[] words = words(done);
+        long[] form = words;
+        int formTie = tie;
+        if (!lineup.isEmpty()) {
+            BitSet sorted = (BitSet) done.clone();
+            BitSet sortedTie = (BitSet) ties.set(tie).clone();
+            lineup.form(sorted, sortedTie);
+            form = words(sorted);
+            formTie = ties.intern(sortedTie);
+        }
+        int node = store.find(site, pose, formTie, form);
         if (node >= 0) {
             if (store.cost(node) <= cost) {
                 return;
@@ -163,10 +176,18 @@ final class Search {
             if (rest == Bound.NEVER) {
                 return;
             }
-            node = store.add(~node, site, pose, tie, words, rest);
+            node = store.add(~node, site, pose, formTie, form, rest);
         }
-        store.reach(node, cost, parent, act);
+        // What was reached from here before is reached again at less, and with these twins, before the search ends.
+        store.reach(node, tie, words, cost, parent, act);
         agendas.get(layered ? taken(done) : 0).put(store.cost(node) + store.bound(node), node);
+    }
+
+    private long[] words(BitSet done) {
+        long[] words = new long[(units + (closing ? problem.hookups() : 0)) / 64 + 1];
+        long[] given = done.toLongArray();
+        System.arraycopy(given, 0, words, 0, given.length);
+        return words;
     }
 
     /** Later children come out of the agenda first: visits before moves, moves before re-plugging. */
@@ -235,7 +256,7 @@ final class Search {
                 continue;
             }
             BitSet bound = ready(block.bound(), done);
-            for (BitSet extra : extras(ready(block.free(), done))) {
+            for (BitSet extra : extras(block, done, store.tie(node))) {
                 BitSet taken = (BitSet) bound.clone();
                 taken.or(extra);
                 if (!taken.isEmpty()) {
@@ -272,22 +293,11 @@ final class Search {
         return ready;
     }
 
-    private List<BitSet> extras(BitSet free) {
-        if (free.isEmpty() || !choices) {
-            // Once the visit is paid for, taking all costs no more here than elsewhere.
-            return List.of(free);
-        }
-        List<BitSet> all = new ArrayList<>();
-        all.add(new BitSet());
-        for (int u = free.nextSetBit(0); u >= 0; u = free.nextSetBit(u + 1)) {
-            int size = all.size();
-            for (int i = 0; i < size; i++) {
-                BitSet more = (BitSet) all.get(i).clone();
-                more.set(u);
-                all.add(more);
-            }
-        }
-        return all;
+    private List<BitSet> extras(Block block, BitSet done, int tie) {
+        BitSet free = ready(block.free(), done);
+        // Once the visit is paid for, taking all costs no more here than elsewhere.
+        boolean all = free.isEmpty() || !grain.fine(block.phase());
+        return all ? List.of(free) : lineup.choices(free, done, ties.set(tie));
     }
 
     private void visit(int node, BitSet done, int pose, Block block, BitSet taken, int seconds, int act) {
@@ -296,7 +306,10 @@ final class Search {
         boolean surely = taken.stream()
                 .anyMatch(u -> block.bound().get(u)
                         && !problem.units().get(u).demands().isEmpty());
-        Ties.After after = ties.visit(store.tie(node), demands, block, surely);
+        boolean vague = !exact && !grain.fine(block.phase()) && !block.free().isEmpty();
+        Ties.After after = vague
+                ? ties.vague(store.tie(node), block, surely)
+                : ties.visit(store.tie(node), demands, problem.blocks().get(problem.hookupOf(store.site(node))));
         BitSet next = (BitSet) done.clone();
         next.or(taken);
         if (closing && block.phase() == Phase.MAINS_ON_PART) {

@@ -2,7 +2,7 @@ package leadwright.planner.order;
 
 import java.util.Arrays;
 
-/** Nodes of the search in flat arrays: some ten words each, found by their state through an open hash table. */
+/** Nodes of the search in flat arrays: some twelve words each, found by their state through an open hash table. */
 final class Store {
     private final int words;
     private int[] site = new int[1024];
@@ -14,12 +14,15 @@ final class Store {
     private int[] bound = new int[1024];
     private boolean[] expanded = new boolean[1024];
     private long[] done;
+    private int[] formTie = new int[1024];
+    private long[] form;
     private int[] table = new int[4096];
     private int size;
 
     Store(int words) {
         this.words = words;
         this.done = new long[1024 * words];
+        this.form = new long[1024 * words];
         Arrays.fill(table, -1);
     }
 
@@ -67,13 +70,18 @@ final class Store {
         return Arrays.copyOfRange(done, node * words, (node + 1) * words);
     }
 
-    /** The node of this state, or the complement of its free slot. */
+    /**
+     * The node of this state, or the complement of its free slot.
+     *
+     * @param withTie tie, in the form that stands for all that are alike
+     * @param having units taken, in that form
+     */
     int find(int atSite, int atPose, int withTie, long[] having) {
         int mask = table.length - 1;
         int slot = hash(atSite, atPose, withTie, having) & mask;
         while (table[slot] >= 0) {
             int node = table[slot];
-            if (site[node] == atSite && pose[node] == atPose && tie[node] == withTie && same(node, having)) {
+            if (site[node] == atSite && pose[node] == atPose && formTie[node] == withTie && same(node, having)) {
                 return node;
             }
             slot = (slot + 1) & mask;
@@ -83,7 +91,7 @@ final class Store {
 
     private boolean same(int node, long[] having) {
         for (int w = 0; w < words; w++) {
-            if (done[node * words + w] != having[w]) {
+            if (form[node * words + w] != having[w]) {
                 return false;
             }
         }
@@ -106,9 +114,9 @@ final class Store {
         int node = size++;
         site[node] = atSite;
         pose[node] = atPose;
-        tie[node] = withTie;
+        formTie[node] = withTie;
         bound[node] = h;
-        System.arraycopy(having, 0, done, node * words, words);
+        System.arraycopy(having, 0, form, node * words, words);
         table[slot] = node;
         if (2 * size > table.length) {
             rehash();
@@ -116,7 +124,13 @@ final class Store {
         return node;
     }
 
-    void reach(int node, int g, int from, int by) {
+    /**
+     * @param withTie tie, as the way to this node left it
+     * @param having units taken, likewise
+     */
+    void reach(int node, int withTie, long[] having, int g, int from, int by) {
+        tie[node] = withTie;
+        System.arraycopy(having, 0, done, node * words, words);
         cost[node] = g;
         parent[node] = from;
         act[node] = by;
@@ -128,12 +142,14 @@ final class Store {
         site = Arrays.copyOf(site, next);
         pose = Arrays.copyOf(pose, next);
         tie = Arrays.copyOf(tie, next);
+        formTie = Arrays.copyOf(formTie, next);
         cost = Arrays.copyOf(cost, next);
         parent = Arrays.copyOf(parent, next);
         act = Arrays.copyOf(act, next);
         bound = Arrays.copyOf(bound, next);
         expanded = Arrays.copyOf(expanded, next);
         done = Arrays.copyOf(done, next * words);
+        form = Arrays.copyOf(form, next * words);
     }
 
     private void rehash() {
@@ -141,7 +157,12 @@ final class Store {
         Arrays.fill(table, -1);
         int mask = table.length - 1;
         for (int node = 0; node < size; node++) {
-            int slot = hash(site[node], pose[node], tie[node], done(node)) & mask;
+            int slot = hash(
+                            site[node],
+                            pose[node],
+                            formTie[node],
+                            Arrays.copyOfRange(form, node * words, (node + 1) * words))
+                    & mask;
             while (table[slot] >= 0) {
                 slot = (slot + 1) & mask;
             }

@@ -15,53 +15,77 @@ import java.util.Map;
  * selection is saved if I and T meet; the visit may then end with x in T exactly if T is {x} or some other member of I is
  * in T. Not using a saving never pays: the freedom that it leaves is worth no more than the selection it costs.
  *
- * <p>In the optimistic form a tie stands for the blocks that may have selected last, and a selection counts as saved
- * wherever one of them may share a demand with this block, even where this visit selects nothing: then how readings are
- * shared out among hookups makes no difference, and the sum is a lower bound for every way of sharing them out.
+ * <p>Where a block may leave readings to other hookups class by class, it is not known what a visit of it selects. A tie then
+ * holds a mark of the block instead, and a selection counts as saved wherever block and demands may meet, even where this
+ * visit selects nothing: then how readings are shared out among hookups makes no difference, and the sum is a lower bound
+ * for every way of sharing them out.
  */
 final class Ties {
     /** Nothing is selected. */
     static final int NONE = 0;
 
-    private final boolean exact;
     private final List<BitSet> sets = new ArrayList<>();
     private final Map<BitSet, Integer> index = new HashMap<>();
 
     /** After a visit. */
     record After(int tie, boolean carried) {}
 
-    Ties(boolean exact) {
-        this.exact = exact;
+    private final int marks;
+
+    /** @param demands how many there are; marks of blocks are numbered after them */
+    Ties(int demands) {
+        this.marks = demands;
         intern(new BitSet());
     }
 
-    private int intern(BitSet set) {
+    /** Number of a set of demands that may have been selected last; whoever gives it leaves the set alone. */
+    int intern(BitSet set) {
         return index.computeIfAbsent(set, key -> {
             sets.add(key);
             return sets.size() - 1;
         });
     }
 
+    BitSet set(int tie) {
+        return sets.get(tie);
+    }
+
     /**
      * @param demands what the visit selects
-     * @param surely whether it selects something however readings are shared out
+     * @param blocks blocks of its hookup
      */
-    After visit(int tie, BitSet demands, Problem.Block block, boolean surely) {
-        BitSet before = sets.get(tie);
-        if (!exact) {
-            if (block.demands().isEmpty()) {
-                return new After(tie, false);
-            }
-            BitSet after = surely ? new BitSet() : (BitSet) before.clone();
-            after.set(block.index());
-            return new After(intern(after), before.intersects(block.links()));
-        }
+    After visit(int tie, BitSet demands, List<Problem.Block> blocks) {
         if (demands.isEmpty()) {
             return new After(tie, false);
         }
-        BitSet meeting = (BitSet) before.clone();
+        BitSet before = sets.get(tie);
+        BitSet meeting = before.get(0, marks);
         meeting.and(demands);
-        return new After(intern(last(meeting, demands)), !meeting.isEmpty());
+        boolean marked = false;
+        for (int m = before.nextSetBit(marks); m >= 0; m = before.nextSetBit(m + 1)) {
+            marked |= blocks.get(m - marks).demands().intersects(demands);
+        }
+        BitSet last = marked ? (BitSet) demands.clone() : last(meeting, demands);
+        return new After(intern(last), marked || !meeting.isEmpty());
+    }
+
+    /**
+     * A visit of which it is not known what it selects.
+     *
+     * @param surely whether it selects something however readings are shared out
+     */
+    After vague(int tie, Problem.Block block, boolean surely) {
+        if (block.demands().isEmpty()) {
+            return new After(tie, false);
+        }
+        BitSet before = sets.get(tie);
+        boolean carried = before.get(0, marks).intersects(block.demands());
+        for (int m = before.nextSetBit(marks); m >= 0; m = before.nextSetBit(m + 1)) {
+            carried |= block.links().get(m - marks);
+        }
+        BitSet after = surely ? new BitSet() : (BitSet) before.clone();
+        after.set(marks + block.index());
+        return new After(intern(after), carried);
     }
 
     /** Demands of T that may be selected last when these of them may come first unselected. */

@@ -20,7 +20,7 @@ import leadwright.planner.plan.Obligation.Phase;
  *
  * <p>Needs the insulation, ordinary and mains-on-part readings with their hookups. Gives units with their precedence.
  * Method: readings of one state, mode, phase and set of hookups begin as one class; classes are split until all members of
- * each have the same classes before them. Where {@code fine}, a class that several hookups may take holds one demand and
+ * each have the same classes before them. Where the grain is fine, a class that several hookups may take holds one demand and
  * place only, so that the choice of hookup is free for each; readings that ask nothing of the wiring always stay together:
  * they are taken in one round. Cost: quadratic in the readings.
  */
@@ -29,16 +29,16 @@ final class Units {
     private final List<Obligation> readings;
     private final List<BitSet> hookups;
     private final List<Stand> stands;
-    private final boolean fine;
+    private final Grain grain;
     private final List<BitSet> before = new ArrayList<>();
     private final List<Set<String>> tokens = new ArrayList<>();
     private int[] classes;
 
-    private Units(Scene scene, List<Obligation> readings, List<BitSet> hookups, List<String> modes, boolean fine) {
+    private Units(Scene scene, List<Obligation> readings, List<BitSet> hookups, List<String> modes, Grain grain) {
         this.scene = scene;
         this.readings = readings;
         this.hookups = hookups;
-        this.fine = fine;
+        this.grain = grain;
         this.stands =
                 readings.stream().map(each -> Stand.of(each, scene, modes)).toList();
         readings.forEach(each -> tokens.add(tokens(each)));
@@ -52,8 +52,8 @@ final class Units {
      */
     record Classes(List<Unit> units, List<String> demands) {}
 
-    static Classes of(Scene scene, List<Obligation> readings, List<BitSet> hookups, List<String> modes, boolean fine) {
-        Units units = new Units(scene, readings, hookups, modes, fine);
+    static Classes of(Scene scene, List<Obligation> readings, List<BitSet> hookups, List<String> modes, Grain grain) {
+        Units units = new Units(scene, readings, hookups, modes, grain);
         units.precede();
         units.split();
         return units.build();
@@ -141,7 +141,7 @@ final class Units {
                 readings.get(i).phase(),
                 hookups.get(i),
                 readings.get(i).isTouch() && readings.get(i).state().fault() == Fault.NONE,
-                fine && hookups.get(i).cardinality() > 1
+                grain.fine(readings.get(i).phase()) && hookups.get(i).cardinality() > 1
                         ? readings.get(i).demand().key()
                                 + readings.get(i)
                                         .place()

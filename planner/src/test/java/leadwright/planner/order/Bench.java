@@ -348,4 +348,10 @@ final class Bench {
     Ordering order() {
         return Order.order(device(), kit(), house(), Connectors.builtIn(), hookups, takenIn, wanted);
     }
+
+    /** The solver of the same problem. */
+    Solver solver() {
+        Scene scene = Scene.of(device(), kit(), house(), Connectors.builtIn());
+        return Order.setting(scene, hookups, takenIn, wanted).solver();
+    }
 }
