@@ -11,8 +11,8 @@ import java.util.Map;
 /**
  * Phase 4b: seats for the connections of a cell in one arrangement of gathering items.
  *
- * <p>Needs: an arrangement and a cluster. Gives: the options that seat every connection. Method: socket after socket, so
- * many of each group through each route worth having; of ways that leave the same groups waiting and took the same scarce
+ * <p>Needs: an arrangement and a cluster. Gives: the options that seat every connection. Method: bank after bank of
+ * sockets that serve alike, so many of each group through each route worth having; of ways that leave the same groups waiting and took the same scarce
  * pieces only the cheapest is kept. Cost: in the sizes of the groups and what they can take of scarce pieces, with a budget.
  * Proof: what comes later depends on nothing else.
  */
@@ -29,12 +29,30 @@ final class Seating {
     private record Seat(int group, Route route, int[] use, long femtofarads, long cost) {}
 
     /**
+     * Kinds of socket that seat the same groups by the same routes at the same cost, so that it makes no difference which of
+     * them is taken.
+     *
+     * @param seats best ways of taking one of them
+     */
+    private record Bank(Map<Socket, Integer> sockets, List<Seat> seats, boolean fill) {
+        int count() {
+            return sockets.values().stream().mapToInt(Integer::intValue).sum();
+        }
+
+        boolean serves(int group) {
+            return seats.stream().anyMatch(seat -> seat.group() == group);
+        }
+    }
+
+    /** So many on a seat of a bank. */
+    private record Taken(Seat seat, Bank bank, int count) {}
+
+    /**
      * @param left connections of each group that wait
-     * @param free sockets of the present kind that are open
+     * @param free sockets of the present bank that are open
      * @param before what it came from by seating {@code count} on {@code seat}
      */
-    private record State(
-            int[] left, int free, int[] use, long femtofarads, long cost, State before, Option.Seat taken) {
+    private record State(int[] left, int free, int[] use, long femtofarads, long cost, State before, Taken taken) {
 
         IntBuffer key() {
             int[] key = java.util.Arrays.copyOf(left, left.length + 1 + use.length);
@@ -58,10 +76,9 @@ final class Seating {
         }
         int[] waiting = cluster.groups().stream().mapToInt(Cluster.Group::count).toArray();
         List<State> states = List.of(new State(waiting, 0, gatherUse, arrangement.femtofarads(), 0, null, null));
-        int placesLater = arrangement.places();
-        for (Map.Entry<Socket, Integer> entry : arrangement.open().entrySet()) {
-            placesLater -= entry.getValue();
-            states = seated(states, entry.getKey(), entry.getValue(), placesLater);
+        List<Bank> banks = banks();
+        for (int bank = 0; bank < banks.size(); bank++) {
+            states = seated(states, banks.get(bank), banks.subList(bank + 1, banks.size()));
             if (states.size() > MOST_STATES) {
                 return false;
             }
@@ -79,8 +96,42 @@ final class Seating {
         return nothingScarce && !gather.capacitance();
     }
 
-    /** Fills one kind of socket in every way worth having. */
-    private List<State> seated(List<State> from, Socket socket, int count, int placesLater) {
+    /** Sockets of the arrangement, those together that serve alike; one that must be filled stands alone. */
+    private List<Bank> banks() {
+        List<Bank> banks = new ArrayList<>();
+        for (Map.Entry<Socket, Integer> entry : arrangement.open().entrySet()) {
+            List<Seat> seats = seats(entry.getKey());
+            boolean fill = entry.getKey().fill();
+            Map<Socket, Integer> like = banks.stream()
+                    .filter(bank -> !bank.fill() && !fill && alike(bank.seats(), seats))
+                    .map(Bank::sockets)
+                    .findFirst()
+                    .orElseGet(() -> {
+                        banks.add(new Bank(new LinkedHashMap<>(), seats, fill));
+                        return banks.get(banks.size() - 1).sockets();
+                    });
+            like.put(entry.getKey(), entry.getValue());
+        }
+        return banks;
+    }
+
+    private static boolean alike(List<Seat> some, List<Seat> others) {
+        if (some.size() != others.size()) {
+            return false;
+        }
+        for (int i = 0; i < some.size(); i++) {
+            Seat one = some.get(i);
+            Seat other = others.get(i);
+            if (one.group() != other.group() || !one.route().equals(other.route()) || one.cost() != other.cost()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Fills one bank in every way worth having. */
+    private List<State> seated(List<State> from, Bank bank, List<Bank> later) {
+        int count = bank.count();
         List<State> states = from.stream()
                 .map(state -> new State(
                         state.left(),
@@ -91,12 +142,19 @@ final class Seating {
                         state.before(),
                         state.taken()))
                 .toList();
-        for (Seat seat : seats(socket)) {
+        int[] room = room(later);
+        for (int s = 0; s < bank.seats().size(); s++) {
+            Seat seat = bank.seats().get(s);
+            int group = seat.group();
+            boolean last = bank.seats().subList(s + 1, bank.seats().size()).stream()
+                    .noneMatch(other -> other.group() == group);
             Map<IntBuffer, List<State>> next = new LinkedHashMap<>();
             for (State state : states) {
-                int most = Math.min(state.left()[seat.group()], state.free());
-                for (int taken = 0; taken <= most; taken++) {
-                    State more = taken == 0 ? state : more(state, seat, socket, taken);
+                int most = Math.min(state.left()[group], state.free());
+                // What finds no room later must be seated now.
+                int least = last ? Math.max(0, state.left()[group] - room[group]) : 0;
+                for (int taken = least; taken <= most; taken++) {
+                    State more = taken == 0 ? state : more(state, seat, bank, taken);
                     if (gather.stock().holds(more.use())) {
                         keep(next.computeIfAbsent(more.key(), key -> new ArrayList<>(1)), more);
                     }
@@ -107,14 +165,25 @@ final class Seating {
                 return states;
             }
         }
+        int placesLater = later.stream().mapToInt(Bank::count).sum();
         return states.stream()
-                .filter(state -> !socket.fill() || state.free() == 0)
+                .filter(state -> !bank.fill() || state.free() == 0)
                 .filter(state -> sum(state.left()) <= placesLater)
                 .toList();
     }
 
-    private State more(State state, Seat seat, Socket socket, int count) {
-        Leaf leaf = cluster.groups().get(seat.group()).leaf();
+    /** Sockets in these banks for each group. */
+    private int[] room(List<Bank> banks) {
+        int[] room = new int[cluster.groups().size()];
+        for (Bank bank : banks) {
+            for (int group = 0; group < room.length; group++) {
+                room[group] += bank.serves(group) ? bank.count() : 0;
+            }
+        }
+        return room;
+    }
+
+    private State more(State state, Seat seat, Bank bank, int count) {
         int[] left = state.left().clone();
         left[seat.group()] -= count;
         int[] use = state.use().clone();
@@ -128,7 +197,7 @@ final class Seating {
                 state.femtofarads() + count * seat.femtofarads(),
                 state.cost() + count * seat.cost(),
                 state,
-                new Option.Seat(leaf, count, seat.route(), socket));
+                new Taken(seat, bank, count));
     }
 
     private void keep(List<State> states, State next) {
@@ -173,16 +242,36 @@ final class Seating {
     }
 
     private void offer(State last, List<Option> options) {
-        List<Option.Seat> seats = new ArrayList<>();
+        List<Taken> taken = new ArrayList<>();
         for (State state = last; state.before() != null; state = state.before()) {
-            seats.add(state.taken());
+            taken.add(state.taken());
         }
-        Collections.reverse(seats);
+        Collections.reverse(taken);
+        List<Option.Seat> seats = seats(taken);
         long price = gather.priced() ? last.cost() + Option.cost(0, arrangement.items(), 0) : 0;
         nothingScarce |= java.util.Arrays.equals(last.use(), gatherUse);
         Option.Layout layout = new Option.Layout(arrangement.jacks(), arrangement.placements(), seats);
         long capped = Math.min(Option.UNKNOWN_CAPACITANCE, last.femtofarads());
         Menu.add(options, new Option(last.use(), capped, price, layout), gather.priced(), gather.capacitance());
+    }
+
+    /** Gives every seat its sockets, in the order of the bank. */
+    private List<Option.Seat> seats(List<Taken> taken) {
+        List<Option.Seat> seats = new ArrayList<>();
+        Map<Socket, Integer> open = new LinkedHashMap<>(arrangement.open());
+        for (Taken each : taken) {
+            Leaf leaf = cluster.groups().get(each.seat().group()).leaf();
+            int left = each.count();
+            for (Socket socket : each.bank().sockets().keySet()) {
+                int here = Math.min(left, open.get(socket));
+                if (here > 0) {
+                    seats.add(new Option.Seat(leaf, here, each.seat().route(), socket));
+                    open.merge(socket, -here, Integer::sum);
+                    left -= here;
+                }
+            }
+        }
+        return seats;
     }
 
     private static int sum(int[] numbers) {
