@@ -11,10 +11,6 @@ final class BoxPainter {
 
     private BoxPainter() {}
 
-    static String name(String box) {
-        return box.replace('/', ' ');
-    }
-
     /** How much is said of the posts that a ribbon takes. */
     enum Detail {
         TABLE,
@@ -23,7 +19,7 @@ final class BoxPainter {
     }
 
     /** Width that its contents want. */
-    static double width(Columns.Drawn drawn, String id, Detail detail) {
+    static double width(Columns.Drawn drawn, String id, Detail detail, Names names) {
         double posts = 5;
         for (Net.Box box : drawn.net().boxes()) {
             if (box.id().equals(id)) {
@@ -32,7 +28,7 @@ final class BoxPainter {
                 }
             }
         }
-        return Math.min(92, posts + Math.min(30, Texts.width(name(id), Type.KIT)) + 4);
+        return Math.min(92, posts + Math.min(30, Texts.width(names.box(id), Type.KIT)) + 4);
     }
 
     private static double postWidth(Columns.Drawn drawn, Map.Entry<String, List<String>> post, Detail detail) {
@@ -52,12 +48,12 @@ final class BoxPainter {
     }
 
     /** @param elsewhere the sheet on which its trunk is drawn; empty where that is this one */
-    static void draw(Svg svg, Columns.Drawn drawn, Net.Box box, Columns.Column column, String elsewhere) {
+    static void draw(Svg svg, Names names, Columns.Drawn drawn, Net.Box box, Columns.Column column, String elsewhere) {
         Lie.Span span = drawn.lie().boxes().get(box.id());
         boolean isNew = drawn.net().into(box.id()).stream().anyMatch(Net.Line::anyNew)
                 || drawn.net().outOf(box.id()).stream().anyMatch(Net.Line::anyNew);
         svg.open("g", "class", "fan-out");
-        svg.line("title", name(box.id()));
+        svg.line("title", box.id().replace('/', ' '));
         svg.leaf(
                 "rect",
                 "class",
@@ -76,7 +72,7 @@ final class BoxPainter {
                 isNew ? Ink.BLACK : Ink.GREY,
                 "stroke-width",
                 isNew ? Ink.BOX : Ink.HAIRLINE);
-        double name = Math.min(30, Texts.width(name(box.id()), Type.KIT));
+        double name = Math.min(30, Texts.width(names.box(box.id()), Type.KIT));
         double room = column.width() - name - 3.4;
         double widest = 4;
         for (Map.Entry<String, List<String>> post : box.posts().entrySet()) {
@@ -102,7 +98,7 @@ final class BoxPainter {
                 (span.top() + span.bottom()) / 2 - LIFT,
                 column.width() - widest - 1.9,
                 Svg.Anchor.END,
-                name(box.id()),
+                names.box(box.id()),
                 Type.KIT);
         if (!elsewhere.isEmpty() && span.bottom() - span.top() > 2 * Table.LINE + 1) {
             double y = (span.top() + span.bottom()) / 2 - LIFT + Table.LINE;
@@ -125,7 +121,7 @@ final class BoxPainter {
     }
 
     /** An item on a line. */
-    static void item(Svg svg, String item, Columns.Column column, double y, boolean isNew) {
+    static void item(Svg svg, Names names, String item, Columns.Column column, double y, boolean isNew) {
         svg.leaf(
                 "rect",
                 "class",
@@ -149,7 +145,7 @@ final class BoxPainter {
                 y - LIFT,
                 column.width() - 1.4,
                 Svg.Anchor.MIDDLE,
-                Net.kind(item),
+                names.item(item),
                 Type.KIT.in(isNew ? Ink.BLACK : Ink.QUIET));
     }
 }

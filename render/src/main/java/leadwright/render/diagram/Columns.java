@@ -15,8 +15,9 @@ import java.util.Map;
  * @param channels left end of the tracks before each column of fan-outs, and before the tester
  * @param panelPlate width of the number plates next to the panel
  * @param panelGap width of the gap next to the panel
- * @param trackPitch distance of neighbouring tracks
- * @param scale width of the boxes over what they want
+ * @param end where the columns end; beyond the tester where they do not fit
+ * @param setting how roomy they are set
+ * @param names what stands in the boxes of items
  */
 record Columns(
         double panelEnd,
@@ -27,8 +28,9 @@ record Columns(
         List<List<Column>> after,
         List<Double> channels,
         double tester,
-        double trackPitch,
-        double scale) {
+        double end,
+        Setting setting,
+        Names names) {
 
     /** @param plate width of the number plates right of the column */
     record Column(double left, double width, double plate) {
@@ -53,32 +55,16 @@ record Columns(
      */
     record Drawn(Net net, Routing routing, Lie lie, Map<String, Integer> tracks, Map<String, Double> rowHeight) {}
 
-    /** Roomy tracks where there is room, then no tables in fan-outs, then narrower boxes, then narrower tracks. */
+    /** The roomiest setting that fits; the tightest where none does. */
     static Columns of(double panelEnd, double tester, List<Drawn> all) {
-        Wants wants = new Wants(all, BoxPainter.Detail.TABLE);
-        Columns columns = new Builder(panelEnd, tester, wants, ROOMY, 1).build();
-        for (double pitch = ROOMY; columns.overfull() && pitch > Page.TRACK; pitch -= 0.25) {
-            columns = new Builder(panelEnd, tester, wants, Math.max(pitch, Page.TRACK), 1).build();
-        }
-        for (BoxPainter.Detail detail : List.of(BoxPainter.Detail.ORDER, BoxPainter.Detail.RANGE)) {
-            if (columns.overfull()) {
-                wants = new Wants(all, detail);
-                columns = new Builder(panelEnd, tester, wants, Page.TRACK, 1).build();
+        Columns columns = new Builder(panelEnd, tester, all, Setting.ALL.get(0)).build();
+        for (Setting setting : Setting.ALL) {
+            if (columns.end <= tester + 1e-9) {
+                break;
             }
-        }
-        for (double scale = 1; columns.overfull() && scale > 0.35; scale -= 0.05) {
-            columns = new Builder(panelEnd, tester, wants, Page.TRACK, scale).build();
-        }
-        for (double pitch = Page.TRACK; columns.overfull() && pitch > 0.5; pitch -= 0.25) {
-            columns = new Builder(panelEnd, tester, wants, pitch, 0.4).build();
+            columns = new Builder(panelEnd, tester, all, setting).build();
         }
         return columns;
-    }
-
-    private static final double ROOMY = 4.2;
-
-    private boolean overfull() {
-        return channels.get(channels.size() - 1) < panelEnd;
     }
 
     /** Index among the plan's columns of a hookup's column: a hookup with fewer columns has them at the tester's side. */
@@ -94,45 +80,28 @@ record Columns(
         private final double panelEnd;
         private final double tester;
         private final Wants wants;
-        private final double pitch;
-        private final double scale;
+        private final Setting setting;
+        private final Names names;
         private final List<Column> hand = new ArrayList<>();
 
-        Builder(double panelEnd, double tester, Wants wants, double pitch, double scale) {
+        Builder(double panelEnd, double tester, List<Drawn> all, Setting setting) {
             this.panelEnd = panelEnd;
             this.tester = tester;
-            this.wants = wants;
-            this.pitch = pitch;
-            this.scale = scale;
+            this.setting = setting;
+            this.names = setting.lettered() ? Names.lettered(all) : Names.WRITTEN;
+            this.wants = new Wants(all, setting, names);
         }
 
         Columns build() {
             double x = panelEnd + panelGap();
             for (int i = 0; i < wants.hands(); i++) {
-                Column column = new Column(x, wants.handWidth(i) * scale, wants.plate(-1, i + 1));
+                Column column = new Column(x, wants.handWidth(i) * setting.scale(), wants.plate(-1, i + 1));
                 hand.add(column);
                 x = column.right() + gap(column.plate());
             }
             Columns tight = placed(0);
-            double last = tight.channels().get(wants.columns());
-            double spare = tester - last - tracks(wants.columns());
-            if (spare < 0) {
-                // Marks the attempt as one that does not fit.
-                List<Double> channels = new ArrayList<>(tight.channels());
-                channels.set(wants.columns(), panelEnd - 1);
-                return new Columns(
-                        panelEnd,
-                        tight.panelPlate(),
-                        tight.panelGap(),
-                        tight.hand(),
-                        tight.boxes(),
-                        tight.after(),
-                        channels,
-                        tester,
-                        pitch,
-                        scale);
-            }
-            return placed(spare / (wants.columns() + 1));
+            double spare = tester - tight.end();
+            return spare <= 0 ? tight : placed(spare / (wants.columns() + 1));
         }
 
         private Columns placed(double spare) {
@@ -143,18 +112,19 @@ record Columns(
             for (int c = 0; c < wants.columns(); c++) {
                 x = Math.max(x, handEnd(Math.max(wants.itemsInto(c), wants.itemsBeside(c)))) + spare;
                 channels.add(x);
-                Column box = new Column(x + tracks(c), wants.boxWidth(c) * scale, wants.plate(c, 0));
+                Column box = new Column(x + tracks(c), wants.boxWidth(c) * setting.scale(), wants.plate(c, 0));
                 boxes.add(box);
                 x = box.right() + gap(box.plate());
                 List<Column> behind = new ArrayList<>();
                 for (int i = 0; i < wants.afterCount(c); i++) {
-                    Column item = new Column(x, wants.afterWidth(c, i) * scale, wants.plate(c, i + 1));
+                    Column item = new Column(x, wants.afterWidth(c, i) * setting.scale(), wants.plate(c, i + 1));
                     behind.add(item);
                     x = item.right() + gap(item.plate());
                 }
                 after.add(List.copyOf(behind));
             }
-            channels.add(Math.max(x, handEnd(wants.hands())));
+            double last = Math.max(x, handEnd(wants.hands()));
+            channels.add(last);
             return new Columns(
                     panelEnd,
                     wants.plate(-1, 0),
@@ -164,8 +134,9 @@ record Columns(
                     List.copyOf(after),
                     List.copyOf(channels),
                     tester,
-                    pitch,
-                    scale);
+                    last + tracks(wants.columns()),
+                    setting,
+                    names);
         }
 
         /** Where the gap after so many items ends. */
@@ -177,7 +148,7 @@ record Columns(
 
         private double tracks(int column) {
             int tracks = wants.tracks(column);
-            return tracks == 0 ? 0 : tracks * pitch + 2;
+            return tracks == 0 ? 0 : tracks * setting.pitch() + 2;
         }
 
         private double panelGap() {
@@ -185,8 +156,8 @@ record Columns(
             return wants.ribbons() ? Math.max(gap + RIBBON, Texts.width("10 wires", Type.NOTE) + 2 * STUB) : gap;
         }
 
-        private static double gap(double plate) {
-            return Math.max(GAP, plate + 2 * STUB);
+        private double gap(double plate) {
+            return Math.max(setting.plates() ? GAP : 2 * STUB, plate + 2 * STUB);
         }
     }
 

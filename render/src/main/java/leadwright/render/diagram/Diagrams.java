@@ -32,16 +32,17 @@ public final class Diagrams {
     /** The widest device with which every text in the boxes has room; but never more sheets for it. */
     private static Layout layout(Panel panel, List<Net> nets, List<Socket> sockets) {
         Layout best = Layout.of(Labels.ALL.get(0), panel, nets, sockets);
-        double scale = columns(best).scale();
+        Setting setting = columns(best).setting();
         for (Labels labels : Labels.ALL.subList(1, Labels.ALL.size())) {
-            if (scale == 1) {
+            if (setting.easy()) {
                 break;
             }
             Layout other = Layout.of(labels, panel, nets, sockets);
-            double wider = columns(other).scale();
-            if (wider > scale && other.sheets().size() <= best.sheets().size()) {
+            Setting roomier = columns(other).setting();
+            boolean better = Setting.ALL.indexOf(roomier) < Setting.ALL.indexOf(setting);
+            if (better && other.sheets().size() <= best.sheets().size()) {
                 best = other;
-                scale = wider;
+                setting = roomier;
             }
         }
         return best;

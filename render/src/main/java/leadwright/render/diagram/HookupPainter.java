@@ -80,7 +80,12 @@ final class HookupPainter {
                 svg,
                 layout.labels(),
                 notes(s),
-                String.join(". ", nonEmpty(parted(s), TesterPainter.legend(ties, Ties.others(plan, hookup)))));
+                String.join(
+                        ". ",
+                        nonEmpty(
+                                columns.names().key(drawn.net()),
+                                parted(s),
+                                TesterPainter.legend(ties, Ties.others(plan, hookup)))));
         return new Drawing(hookup.id(), number, numbers.size(), svg.finish());
     }
 
@@ -137,7 +142,7 @@ final class HookupPainter {
         List<String> words = new ArrayList<>();
         Pages.sheetsOf(parts()).forEach((box, sheets) -> {
             if (sheets.size() > 1 && sheets.contains(s)) {
-                words.add(BoxPainter.name(box) + " also on sheet "
+                words.add(columns.names().box(box) + " also on sheet "
                         + sheets.stream()
                                 .filter(sheet -> sheet != s)
                                 .map(sheet -> numbers.get(sheet).toString())

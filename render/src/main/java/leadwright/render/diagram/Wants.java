@@ -8,13 +8,14 @@ final class Wants {
     private static final double NARROWEST = 14;
 
     private final List<Columns.Drawn> all;
-    private final BoxPainter.Detail detail;
+    private final Setting setting;
+    private final Names names;
     private final int columns;
 
-    /** @param detail how much fan-outs shall have room to say of their posts */
-    Wants(List<Columns.Drawn> all, BoxPainter.Detail detail) {
+    Wants(List<Columns.Drawn> all, Setting setting, Names names) {
         this.all = List.copyOf(all);
-        this.detail = detail;
+        this.setting = setting;
+        this.names = names;
         this.columns = all.stream()
                 .mapToInt(drawn -> drawn.routing().columns().size())
                 .max()
@@ -42,7 +43,7 @@ final class Wants {
     }
 
     double handWidth(int index) {
-        double width = NARROWEST;
+        double width = narrowest();
         for (Columns.Drawn drawn : all) {
             for (Net.Line line : fromPanel(drawn)) {
                 if (line.items().size() > index) {
@@ -97,10 +98,10 @@ final class Wants {
     }
 
     double boxWidth(int column) {
-        double width = 20;
+        double width = setting.lettered() ? 8 : 20;
         for (Columns.Drawn drawn : all) {
             for (String box : boxes(drawn, column)) {
-                width = Math.max(width, BoxPainter.width(drawn, box, detail));
+                width = Math.max(width, BoxPainter.width(drawn, box, setting.detail(), names));
             }
         }
         return width;
@@ -119,7 +120,7 @@ final class Wants {
                 .filter(line -> line.items().size() > index)
                 .mapToDouble(line -> itemWidth(line.items().get(index)))
                 .max()
-                .orElse(NARROWEST);
+                .orElse(narrowest());
     }
 
     /** Number of tracks before a column of fan-outs, or before the tester. */
@@ -138,6 +139,9 @@ final class Wants {
 
     /** Widest number plate after the item of this index, on lines from the device (column -1) or from a fan-out. */
     double plate(int column, int index) {
+        if (!setting.plates()) {
+            return 0;
+        }
         List<Net.Line> lines = new ArrayList<>();
         if (column < 0) {
             all.forEach(drawn -> lines.addAll(fromPanel(drawn)));
@@ -172,7 +176,11 @@ final class Wants {
         return lines;
     }
 
-    private static double itemWidth(String item) {
-        return Math.min(34, Math.max(NARROWEST, Texts.width(Net.kind(item), Type.KIT) + 2.2));
+    private double narrowest() {
+        return setting.lettered() ? 6 : NARROWEST;
+    }
+
+    private double itemWidth(String item) {
+        return Math.min(34, Math.max(narrowest(), Texts.width(names.item(item), Type.KIT) + 2.2));
     }
 }

@@ -80,7 +80,8 @@ final class WirePainter {
                 Columns.Column column = columns.boxes().get(c + columns.shift(drawn.routing()));
                 drawn.net().boxes().stream()
                         .filter(box -> box.id().equals(id))
-                        .forEach(box -> BoxPainter.draw(svg, drawn, box, column, trunks.getOrDefault(box.id(), "")));
+                        .forEach(box -> BoxPainter.draw(
+                                svg, columns.names(), drawn, box, column, trunks.getOrDefault(box.id(), "")));
             }
         }
         svg.close();
@@ -127,7 +128,7 @@ final class WirePainter {
     private double trackX(String line, int track) {
         int column = drawn.routing().exchangeOf(line).orElseThrow().column();
         int channel = column + columns.shift(drawn.routing());
-        return columns.channels().get(channel) + 0.5 + track * columns.trackPitch();
+        return columns.channels().get(channel) + 0.5 + track * columns.setting().pitch();
     }
 
     private int column(String box) {
@@ -217,13 +218,13 @@ final class WirePainter {
         for (int i = 0; i < line.items().size(); i++) {
             boolean isNew =
                     line.pieces().get(i).isNew() || line.pieces().get(i + 1).isNew();
-            BoxPainter.item(svg, line.items().get(i), stops.get(i), y, isNew);
+            BoxPainter.item(svg, columns.names(), line.items().get(i), stops.get(i), y, isNew);
         }
     }
 
     private void number(Stretch each) {
         String number = each.piece().number();
-        if (number.isEmpty() || !each.piece().isNew()) {
+        if (number.isEmpty() || !each.piece().isNew() || !columns.setting().plates()) {
             return;
         }
         double plate = plate(each);
