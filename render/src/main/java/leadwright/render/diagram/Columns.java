@@ -45,9 +45,6 @@ record Columns(
     /** Room of a ribbon's oblique stroke. */
     static final double RIBBON = 2.6;
 
-    /** Wire that shows on either side of a plate. */
-    static final double STUB = 1.6;
-
     /**
      * One hookup on one sheet.
      *
@@ -153,11 +150,13 @@ record Columns(
 
         private double panelGap() {
             double gap = gap(wants.plate(-1, 0));
-            return wants.ribbons() ? Math.max(gap + RIBBON, Texts.width("10 wires", Type.NOTE) + 2 * STUB) : gap;
+            return wants.ribbons()
+                    ? Math.max(gap + RIBBON, Texts.width("10 wires", Type.NOTE) + 2 * setting.stub())
+                    : gap;
         }
 
         private double gap(double plate) {
-            return Math.max(setting.plates() ? GAP : 2 * STUB, plate + 2 * STUB);
+            return Math.max(setting.plates() ? GAP : 2 * setting.stub(), plate + 2 * setting.stub());
         }
     }
 

@@ -20,20 +20,39 @@ public final class Diagrams {
         List<Net> nets = nets(plan, asFiled, changes);
         Panel panel = RowOrder.order(asFiled, nets, sockets);
         nets = nets(plan, panel, changes);
-        Layout layout = layout(panel, nets, sockets);
-        Columns columns = columns(layout);
-        List<Drawing> drawings = new ArrayList<>();
-        for (int h = 0; h < plan.hookups().size(); h++) {
-            drawings.addAll(new HookupPainter(plan, panel, sockets, changes, layout, columns, h).draw());
+        int below = 1;
+        List<HookupPainter> painters = painters(plan, panel, nets, sockets, changes, below);
+        // What stands below takes its room from the rows: rare, so they are laid out without it first.
+        for (int wanted = below(painters); wanted > below; wanted = below(painters)) {
+            below = wanted;
+            painters = painters(plan, panel, nets, sockets, changes, below);
         }
-        return List.copyOf(drawings);
+        return painters.stream()
+                .filter(painter -> !painter.empty())
+                .flatMap(painter -> painter.draw().stream())
+                .toList();
+    }
+
+    private static int below(List<HookupPainter> painters) {
+        return painters.stream().mapToInt(HookupPainter::linesBelow).max().orElse(1);
+    }
+
+    private static List<HookupPainter> painters(
+            Plan plan, Panel panel, List<Net> nets, List<Socket> sockets, Changes changes, int below) {
+        Layout layout = layout(panel, nets, sockets, Labels.all(Below.bottom(below)));
+        Columns columns = columns(layout);
+        List<HookupPainter> painters = new ArrayList<>();
+        for (int h = 0; h < plan.hookups().size(); h++) {
+            painters.add(new HookupPainter(plan, panel, sockets, changes, layout, columns, h));
+        }
+        return painters;
     }
 
     /** The widest device with which every text in the boxes has room; but never more sheets for it. */
-    private static Layout layout(Panel panel, List<Net> nets, List<Socket> sockets) {
-        Layout best = Layout.of(Labels.ALL.get(0), panel, nets, sockets);
+    private static Layout layout(Panel panel, List<Net> nets, List<Socket> sockets, List<Labels> widths) {
+        Layout best = Layout.of(widths.get(0), panel, nets, sockets);
         Setting setting = columns(best).setting();
-        for (Labels labels : Labels.ALL.subList(1, Labels.ALL.size())) {
+        for (Labels labels : widths.subList(1, widths.size())) {
             if (setting.easy()) {
                 break;
             }

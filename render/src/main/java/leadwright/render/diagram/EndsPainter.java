@@ -168,7 +168,7 @@ final class EndsPainter {
             inside(pin, String.join(", ", words), y);
             return;
         }
-        double x = labels.end() + Columns.STUB;
+        double x = labels.end() + columns.setting().stub();
         double plate = columns.panelPlate();
         List<Integer> steps = clips.isEmpty() ? touches : clips;
         boolean many = steps.size() > 2;
@@ -176,7 +176,9 @@ final class EndsPainter {
         double width = Texts.width(number, Type.NUMBER);
         boolean narrow = width <= plate + 0.01;
         svg.text(narrow ? x + plate / 2 : x, y, narrow ? Svg.Anchor.MIDDLE : Svg.Anchor.START, number, Type.NUMBER);
-        String rest = (clips.isEmpty() ? "touch" : "clip here") + (many ? ", and later" : "");
+        boolean second = pin.place().equals("cord-plug-earth") || pin.place().equals("inlet-earth");
+        String rest =
+                (clips.isEmpty() ? "touch" : second ? "second lead here" : "clip here") + (many ? ", and later" : "");
         if (!clips.isEmpty() && !touches.isEmpty()) {
             rest += ", touch " + few(touches);
         }

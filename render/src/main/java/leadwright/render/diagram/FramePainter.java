@@ -14,9 +14,10 @@ import leadwright.planner.plan.Step;
 
 /** Draws what surrounds the drawing: heading, foot with changes and cautions, title block. */
 final class FramePainter {
-    private static final double BLOCK = 112;
+    private static final double BLOCK = 100;
     private static final double CELL = 8.2;
-    private static final double LINE = 3.9;
+    private static final double LINE = 3.7;
+    private static final String SHEETS = "  sheet 00 of 00";
 
     private FramePainter() {}
 
@@ -67,14 +68,28 @@ final class FramePainter {
     }
 
     private static void heading(Svg svg, Plan plan, Hookup hookup, int sheet, int sheets) {
-        String right = ofHookups(plan, hookup);
+        String right = standing(plan) + ofHookups(plan, hookup);
         double room = Page.RIGHT - Page.LEFT - Texts.width(right, Type.TITLE) - 8;
         svg.fitted(Page.LEFT, 5.6, room, Svg.Anchor.START, plan.device().name(), Type.TITLE);
         svg.text(Page.RIGHT, 5.6, Svg.Anchor.END, right, Type.TITLE);
-        svg.fitted(Page.LEFT, 11.8, room, Svg.Anchor.START, purpose(plan, hookup), Type.KIT);
+        String purpose = purpose(plan, hookup);
+        double below = Page.RIGHT - Page.LEFT - (sheets > 1 ? Texts.width(SHEETS, Type.KIT) : 0);
+        Type squeezed = Texts.squeezed(purpose, below, Type.KIT);
+        Type type = Texts.width(purpose, squeezed) <= below ? squeezed : Type.NOTE;
+        List<String> lines = Texts.wrap(purpose, below, type, 2);
+        double y = lines.size() == 1 ? 11.8 : 10.3;
+        for (String line : lines) {
+            svg.text(Page.LEFT, y, Svg.Anchor.START, line, type);
+            y += 3.4;
+        }
         if (sheets > 1) {
             svg.text(Page.RIGHT, 11.8, Svg.Anchor.END, "sheet " + sheet + " of " + sheets, Type.KIT);
         }
+    }
+
+    /** What must be seen on every sheet of a plan that is not whole or not for record; nothing else. */
+    private static String standing(Plan plan) {
+        return (plan.trainingCopy() ? "TRAINING COPY \u00b7 " : "") + (plan.partial() ? "PARTIAL \u00b7 " : "");
     }
 
     /** What is read while the hookup stands. */
@@ -108,7 +123,7 @@ final class FramePainter {
         }
         svg.open("g", "class", "changes");
         svg.line("title", (changeWords(changes, hookup) + " " + safe).strip());
-        double y = Page.FOOT + 3.2;
+        double y = Page.FOOT + 3;
         for (String line : lines) {
             svg.text(Page.LEFT, y, Svg.Anchor.START, line, Type.NOTE);
             y += LINE;
@@ -148,7 +163,7 @@ final class FramePainter {
         }
         if (!changes.first(id)) {
             int staying = changes.staying(id);
-            words.append(staying == 1 ? "1 joint stays." : staying + " joints stay.");
+            words.append(staying == 1 ? "1 joint stays." : staying == 0 ? "Nothing stays." : staying + " joints stay.");
         }
         if (!changes.again(id).isEmpty()) {
             words.append(" Comes again at step ")
@@ -180,34 +195,24 @@ final class FramePainter {
                 .filter(step -> step.hookup().equals(Optional.of(hookup.id())))
                 .map(Step::number)
                 .toList();
-        return "Therapy output. Before plugging, make it safe: "
-                + (steps.isEmpty() ? String.join("; ", ways) : steps(steps)) + ".";
-    }
-
-    /** The line under the drawing. */
-    static void below(Svg svg, Labels labels, List<String> left, String right) {
-        String words = String.join("; ", left);
-        svg.text(Page.LEFT, Page.BELOW, Svg.Anchor.START, words, Type.NOTE);
-        double x = Math.max(labels.end() + 4, Page.LEFT + Texts.width(words, Type.NOTE) + 6);
-        if (!right.isEmpty()) {
-            svg.fitted(x, Page.BELOW, Page.RIGHT - x, Svg.Anchor.START, right, Type.NOTE);
-        }
+        return "Therapy: make it safe before plugging, " + (steps.isEmpty() ? String.join("; ", ways) : steps(steps))
+                + ".";
     }
 
     private static void block(Svg svg, Plan plan, Hookup hookup, int sheet, int sheets) {
         String mark =
                 plan.fingerprint().substring(0, Math.min(8, plan.fingerprint().length()));
         List<Field> upper = List.of(
-                new Field("Owner", plan.house().department().orElse(""), 28),
-                new Field("Title", plan.device().name(), 40),
-                new Field("Document type", "connection diagram", 34),
-                new Field("Sheet", sheet + "/" + sheets, 12),
+                new Field("Owner", plan.house().department().orElse(""), 30),
+                new Field("Title", plan.device().name(), 53),
+                new Field("Document type", "connection diagram", 33),
+                new Field("Sheet", sheet + "/" + sheets, 10),
                 new Field("Date of issue", plan.on().map(Object::toString).orElse(""), 20));
         List<Field> lower = List.of(
                 new Field("Identification", mark + "-" + hookup.id(), 28),
-                new Field("Rule set", rules(plan), 56),
-                new Field("Creator", "Leadwright " + Planner.VERSION, 30),
-                new Field("Approved by", "", 20));
+                new Field("Rule set", rules(plan), 62),
+                new Field("Creator", "Leadwright " + Planner.VERSION, 29),
+                new Field("Approved by", "", 27));
         svg.open("g", "class", "title-block");
         fields(svg, upper, Page.FOOT + 0.6);
         fields(svg, lower, Page.FOOT + 0.6 + CELL);

@@ -28,12 +28,13 @@ record Heights(List<Double> rows, double bottom) {
     record Laid(Heights heights, List<Lie> lies) {}
 
     /** Heights with which every hookup has the room it needs; nothing where the sheet is too low for that. */
-    static Optional<Laid> of(Fit fit, List<Row> rows, List<Net> nets, List<Routing> routings, List<Socket> sockets) {
+    static Optional<Laid> of(
+            Fit fit, double lowest, List<Row> rows, List<Net> nets, List<Routing> routings, List<Socket> sockets) {
         double[] gap = least(fit, rows);
         Map<Lie.Pair, Double> apart = new HashMap<>();
         for (int round = 0; round < ROUNDS; round++) {
             Heights heights = stacked(gap);
-            if (heights.bottom > Page.BOTTOM + 1e-6) {
+            if (heights.bottom > lowest + 1e-6) {
                 return Optional.empty();
             }
             List<Lie> lies = new ArrayList<>();

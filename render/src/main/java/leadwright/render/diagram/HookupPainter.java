@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Hookup;
@@ -54,6 +55,13 @@ final class HookupPainter {
                 || !changes.at(hookup.id(), Step.Act.TOUCH, pin.place()).isEmpty();
     }
 
+    /** Whether there is anything to draw: a plan whose readings all fall short has a hookup without any. */
+    boolean empty() {
+        return layout.sheets().stream().noneMatch(this::shown)
+                && plan.readings().stream()
+                        .noneMatch(reading -> reading.hookup().equals(Optional.of(hookup.id())));
+    }
+
     List<Drawing> draw() {
         return numbers.keySet().stream().map(this::draw).toList();
     }
@@ -62,7 +70,7 @@ final class HookupPainter {
         Sheet sheet = layout.sheets().get(s);
         Columns.Drawn drawn = sheet.drawn().get(index);
         int number = numbers.get(s);
-        List<Ties> ties = Ties.of(plan, hookup);
+        List<Ties> ties = ties(s);
         Svg svg = new Svg(
                 Page.WIDTH,
                 Page.HEIGHT,
@@ -76,17 +84,28 @@ final class HookupPainter {
                 svg, plan, sockets, drawn, ties, elsewhere(s), sheet.heights().bottom(), layout.fit());
         new WirePainter(svg, columns, drawn, trunks(s)).draw();
         new EndsPainter(svg, plan, layout.labels(), changes, drawn.net(), columns).draw(sheet);
-        FramePainter.below(
-                svg,
+        below(s).draw(svg);
+        return new Drawing(hookup.id(), number, numbers.size(), svg.finish());
+    }
+
+    /** Lines that the words under the drawing want, on the sheet where they want most. */
+    int linesBelow() {
+        return numbers.keySet().stream().mapToInt(s -> below(s).lines()).max().orElse(1);
+    }
+
+    private Below below(int s) {
+        return Below.of(
                 layout.labels(),
                 notes(s),
-                String.join(
-                        ". ",
-                        nonEmpty(
-                                columns.names().key(drawn.net()),
-                                parted(s),
-                                TesterPainter.legend(ties, Ties.others(plan, hookup)))));
-        return new Drawing(hookup.id(), number, numbers.size(), svg.finish());
+                nonEmpty(
+                        columns.names()
+                                .key(layout.sheets().get(s).drawn().get(index).net()),
+                        parted(s),
+                        TesterPainter.legend(ties(s), Ties.others(plan, hookup))));
+    }
+
+    private List<Ties> ties(int s) {
+        return Ties.of(plan, hookup, elsewhere(s).isEmpty() ? TesterPainter.LANES : TesterPainter.LANES_BESIDE_SHEETS);
     }
 
     private static List<String> nonEmpty(String... texts) {

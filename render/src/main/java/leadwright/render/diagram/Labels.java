@@ -7,10 +7,14 @@ import java.util.List;
  * How the texts inside the device are set.
  *
  * @param end right edge of the device
+ * @param bottom lower edge of the device at the lowest: what stands below it takes its room from the rows
  */
-record Labels(double end) {
+record Labels(double end, double bottom) {
+
     /** From wide to narrow: a narrower device leaves the wires more room. */
-    static final List<Labels> ALL = List.of(new Labels(82), new Labels(74), new Labels(66));
+    static List<Labels> all(double bottom) {
+        return List.of(new Labels(82, bottom), new Labels(74, bottom), new Labels(66, bottom));
+    }
 
     static final double MARK = 4.8;
 

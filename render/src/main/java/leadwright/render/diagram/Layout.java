@@ -78,7 +78,7 @@ record Layout(Labels labels, Fit fit, List<Sheet> sheets) {
         List<Routing> routings =
                 nets.stream().map(net -> Routing.of(net, units, sockets)).toList();
         List<Row> rows = Rows.of(labels, panel, units, fit);
-        return Heights.of(fit, rows, nets, routings, sockets).map(laid -> {
+        return Heights.of(fit, labels.bottom(), rows, nets, routings, sockets).map(laid -> {
             Map<String, Double> room = new HashMap<>();
             rows.forEach(row -> room.put(row.unit().id(), row.height()));
             List<Columns.Drawn> drawn = new ArrayList<>();

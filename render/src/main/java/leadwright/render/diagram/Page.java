@@ -16,9 +16,9 @@ final class Page {
     /** Rows of the device stand between these. */
     static final double TOP = 21.4;
 
-    static final double BOTTOM = 167.1;
+    static final double BOTTOM = 167.3;
 
-    static final double BELOW = 169.6;
+    static final double BELOW = 169.8;
     static final double FOOT = 172;
 
     /** Distance of neighbouring upright tracks. */

@@ -26,6 +26,7 @@ import leadwright.planner.plan.EarthPath;
 import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Reading;
+import leadwright.planner.plan.Step;
 
 /**
  * Phase 1: the rows of the device, the same on every sheet of a plan.
@@ -152,6 +153,13 @@ record Panel(List<Group> groups) {
                     .filter(point -> !earth.contains(point))
                     .forEach(reference::add);
         }
+        // The second lead's end moves too: to the plug of a cord that is read alone.
+        plan.steps().stream()
+                .filter(step -> step.does() == Step.Act.CLIP)
+                .flatMap(step -> step.place().stream())
+                .filter(place -> !earth.contains(place) && !wired.contains("housing." + place))
+                .filter(place -> !wired.contains("port." + place))
+                .forEach(reference::add);
         List<Pin> pins = new ArrayList<>();
         for (TouchPoint point : device.touchPoints()) {
             if (wired.contains("housing." + point.id())) {
@@ -230,6 +238,7 @@ record Panel(List<Group> groups) {
         return named.orElseGet(() -> switch (place) {
             case "inlet-earth" -> say(plan, "Inlet, earth pin");
             case "cord-earth" -> say(plan, "Cord, earth contact");
+            case "cord-plug-earth" -> say(plan, "Cord's plug, earth pin");
             case "reference-earth" -> say(plan, "Reference earth");
             default -> place;
         });

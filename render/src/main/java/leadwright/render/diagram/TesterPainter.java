@@ -9,8 +9,14 @@ import leadwright.planner.Plan;
 /** Draws the tester: a strip of named boxes at one side, each with the word used or free, and brackets for what it ties. */
 final class TesterPainter {
     static final double LEFT = 198;
-    private static final double BOX = 36.2;
-    private static final double BRACKET = 3.6;
+    private static final double BRACKET = 3.4;
+    private static final double BRACKET_GAP = 2.4;
+
+    /** Brackets side by side where the boxes say used or free alone. */
+    static final int LANES = 4;
+
+    /** The same where they may name a sheet. */
+    static final int LANES_BESIDE_SHEETS = 3;
 
     private TesterPainter() {}
 
@@ -54,13 +60,16 @@ final class TesterPainter {
                 "stroke-width",
                 Ink.FRAME);
         svg.fitted(Page.RIGHT, Page.CAPTION, 100, Svg.Anchor.END, caption(plan), Type.GROUP);
-        slots.forEach(slot -> slot(svg, slot, elsewhere));
-        double x = LEFT + BOX + 2.4;
-        for (Ties tie : ties) {
-            if (x < Page.RIGHT - 1.7) {
-                x = bracket(svg, tie, slots, x);
-            }
-        }
+        int lanes = ties.stream()
+                .filter(Ties::bracketed)
+                .mapToInt(tie -> tie.lane() + 1)
+                .max()
+                .orElse(0);
+        double box = lanes == LANES ? 33.2 : 36.2;
+        slots.forEach(slot -> slot(svg, slot, elsewhere, box));
+        ties.stream()
+                .filter(Ties::bracketed)
+                .forEach(tie -> bracket(svg, tie, slots, LEFT + box + BRACKET_GAP + tie.lane() * BRACKET));
         svg.close();
     }
 
@@ -71,13 +80,12 @@ final class TesterPainter {
 
     /** What the brackets stand for, and what else is tied. */
     static String legend(List<Ties> ties, List<String> others) {
-        List<String> words = new ArrayList<>();
-        ties.forEach(tie -> words.add(tie.words()));
+        List<String> words = new ArrayList<>(Ties.words(ties));
         words.addAll(others);
         return words.isEmpty() ? "" : "Tied jacks: " + String.join("; ", words);
     }
 
-    private static void slot(Svg svg, Slot slot, Map<String, String> elsewhere) {
+    private static void slot(Svg svg, Slot slot, Map<String, String> elsewhere, double box) {
         Socket first = slot.sockets().get(0);
         svg.leaf(
                 "rect",
@@ -88,7 +96,7 @@ final class TesterPainter {
                 "y",
                 slot.top(),
                 "width",
-                BOX,
+                box,
                 "height",
                 slot.bottom() - slot.top(),
                 "fill",
@@ -104,15 +112,15 @@ final class TesterPainter {
         Type type = first.jack() > 0 ? Type.NUMBER : Type.KIT;
         svg.text(LEFT + 2, slot.middle() - 0.15, Svg.Anchor.START, name, slot.used() ? type : type.in(Ink.QUIET));
         svg.text(
-                LEFT + BOX - 1.5,
+                LEFT + box - 1.5,
                 slot.middle() - 0.15,
                 Svg.Anchor.END,
                 slot.used() ? "used" : word(slot, elsewhere),
                 slot.used() ? Type.NOTE : Type.SMALL);
     }
 
-    /** A bracket with its letter, on it where it is long enough; gives the place of the next. */
-    private static double bracket(Svg svg, Ties tie, List<Slot> slots, double x) {
+    /** A bracket with its letter on it. */
+    private static void bracket(Svg svg, Ties tie, List<Slot> slots, double x) {
         List<Double> ys = new ArrayList<>();
         for (Slot slot : slots) {
             if (slot.sockets().stream().allMatch(socket -> tie.jacks().contains(socket.jack()))) {
@@ -120,14 +128,10 @@ final class TesterPainter {
             }
         }
         if (ys.size() < 2) {
-            return x;
+            return;
         }
         double top = ys.get(0);
         double end = ys.get(ys.size() - 1);
-        boolean brief = end - top < 9;
-        if (brief && x + 4.5 > Page.RIGHT) {
-            return x;
-        }
         StringBuilder path = new StringBuilder("M" + Svg.number(x) + " " + Svg.number(top) + "V" + Svg.number(end));
         ys.forEach(y -> path.append("M" + Svg.number(x - 1.6) + " " + Svg.number(y) + "H" + Svg.number(x)));
         svg.titled(
@@ -143,17 +147,26 @@ final class TesterPainter {
                 Ink.BLACK,
                 "stroke-width",
                 Ink.BOX);
-        double middle = (top + end) / 2;
-        if (brief) {
-            svg.text(x + 1, middle, Svg.Anchor.START, tie.name(), Type.NUMBER);
-            return x + 2 * BRACKET;
-        }
+        // Letters of neighbouring brackets stand at different heights where there is room for that.
+        double middle = top + (end - top) * (end - top > 14 && tie.lane() % 2 == 1 ? 0.3 : 0.5);
         for (double y : ys) {
-            middle = Math.abs(y - middle) < 2.4 ? middle + 2.5 : middle;
+            middle = Math.abs(y - middle) < 2.2 ? middle + 2.5 : middle;
         }
-        svg.leaf("rect", "class", "plate", "x", x - 1.6, "y", middle - 2, "width", 3.2, "height", 4, "fill", Ink.WHITE);
+        svg.leaf(
+                "rect",
+                "class",
+                "plate",
+                "x",
+                x - 1.6,
+                "y",
+                middle - 1.8,
+                "width",
+                3.2,
+                "height",
+                3.6,
+                "fill",
+                Ink.WHITE);
         svg.text(x, middle, Svg.Anchor.MIDDLE, tie.name(), Type.NUMBER);
-        return x + BRACKET;
     }
 
     private static String word(Slot slot, Map<String, String> elsewhere) {

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import leadwright.catalog.device.Device;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Demand;
@@ -19,14 +18,19 @@ import leadwright.planner.plan.Reading;
 /**
  * Jacks that the tester ties for the readings of one hookup.
  *
- * @param name a letter
+ * @param name a letter; empty where no lane is left for a bracket, so that the words alone name the jacks
+ * @param lane of its bracket, from the jacks outwards; brackets that do not reach over each other share one
  * @param jacks at least two, ascending
  * @param purposes what is read with them tied
  */
-record Ties(String name, List<Integer> jacks, List<String> purposes) {
+record Ties(String name, int lane, List<Integer> jacks, List<String> purposes) {
 
-    /** The sets that are tied, each once; those that are merely all jacks but one are left to {@link #others}. */
-    static List<Ties> of(Plan plan, Hookup hookup) {
+    /**
+     * The sets that are tied, each once; those that are merely all jacks but one are left to {@link #others}.
+     *
+     * @param lanes room for brackets side by side
+     */
+    static List<Ties> of(Plan plan, Hookup hookup, int lanes) {
         Map<List<Integer>, Set<String>> found = new LinkedHashMap<>();
         for (Reading reading : taken(plan, hookup)) {
             Demand demand = reading.obligation().demand();
@@ -40,25 +44,55 @@ record Ties(String name, List<Integer> jacks, List<String> purposes) {
             }
         }
         List<Ties> ties = new ArrayList<>();
-        found.forEach((jacks, what) ->
-                ties.add(new Ties(String.valueOf((char) ('A' + ties.size() % 26)), jacks, List.copyOf(what))));
+        found.forEach((jacks, what) -> {
+            int lane = lane(ties, jacks);
+            String letter = String.valueOf((char) ('A' + ties.size() % 26));
+            ties.add(new Ties(lane < lanes ? letter : "", lane, jacks, List.copyOf(what)));
+        });
         return ties;
+    }
+
+    /** The first lane in which no bracket stands beside these jacks. */
+    private static int lane(List<Ties> ties, List<Integer> jacks) {
+        int lane = 0;
+        for (int i = 0; i < ties.size(); i++) {
+            List<Integer> others = ties.get(i).jacks();
+            boolean beside =
+                    others.get(0) <= jacks.get(jacks.size() - 1) && jacks.get(0) <= others.get(others.size() - 1);
+            if (beside && ties.get(i).lane() == lane) {
+                lane++;
+                i = -1;
+            }
+        }
+        return lane;
+    }
+
+    boolean bracketed() {
+        return !name.isEmpty();
     }
 
     /** In words, readings of one jack against all the others tied. */
     static List<String> others(Plan plan, Hookup hookup) {
-        Set<String> words = new LinkedHashSet<>();
+        Set<String> poles = new LinkedHashSet<>();
+        Set<String> earthed = new LinkedHashSet<>();
         for (Reading reading : taken(plan, hookup)) {
             Demand demand = reading.obligation().demand();
             String what = FramePainter.quantity(plan, reading);
             if (againstOthers(hookup, demand, demand.against())) {
-                words.add("all others as the other pole, " + what);
+                poles.add(what);
             }
             if (againstOthers(hookup, demand, demand.earthed())) {
-                words.add(Panel.say(plan, "all others earthed, ") + what);
+                earthed.add(what);
             }
         }
-        return List.copyOf(words);
+        List<String> words = new ArrayList<>();
+        if (!poles.isEmpty()) {
+            words.add("all but the one read: other pole, " + String.join(", ", poles));
+        }
+        if (!earthed.isEmpty()) {
+            words.add("all but the one read: " + Panel.say(plan, "earthed, ") + String.join(", ", earthed));
+        }
+        return words;
     }
 
     private static boolean againstOthers(Hookup hookup, Demand demand, SortedSet<String> others) {
@@ -91,8 +125,25 @@ record Ties(String name, List<Integer> jacks, List<String> purposes) {
         }
     }
 
-    /** {@code A 1–3 equipment leakage}. */
+    /** {@code A 1–3: equipment leakage}. */
     String words() {
-        return name + " " + Changes.ranges(jacks) + " " + purposes.stream().collect(Collectors.joining(", "));
+        return jacksInWords() + ": " + String.join(", ", purposes);
+    }
+
+    private String jacksInWords() {
+        // A letter and its jacks stay on one line.
+        return (name + " " + Changes.ranges(jacks)).strip().replace(' ', '\u00a0');
+    }
+
+    /** All of them, those for the same purposes together: {@code A 1, 2 / B 3, 4: patient leakage}. */
+    static List<String> words(List<Ties> ties) {
+        Map<List<String>, List<String>> byPurposes = new LinkedHashMap<>();
+        ties.forEach(tie -> byPurposes
+                .computeIfAbsent(tie.purposes(), each -> new ArrayList<>())
+                .add(tie.jacksInWords()));
+        List<String> words = new ArrayList<>();
+        byPurposes.forEach(
+                (purposes, jacks) -> words.add(String.join(" / ", jacks) + ": " + String.join(", ", purposes)));
+        return words;
     }
 }

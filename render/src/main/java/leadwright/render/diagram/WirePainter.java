@@ -191,7 +191,7 @@ final class WirePainter {
                 "stroke-width",
                 Ink.BOX);
         svg.text(
-                each.x0() + Columns.STUB,
+                each.x0() + columns.setting().stub(),
                 each.y0() - 3.4,
                 Svg.Anchor.START,
                 each.line().wires() + " wires",
@@ -228,7 +228,7 @@ final class WirePainter {
             return;
         }
         double plate = plate(each);
-        double middle = each.x0() + Columns.STUB + plate / 2;
+        double middle = each.x0() + columns.setting().stub() + plate / 2;
         double width = Columns.plateWidth(each.piece());
         svg.leaf(
                 "rect",

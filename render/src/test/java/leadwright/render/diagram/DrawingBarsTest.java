@@ -74,6 +74,40 @@ class DrawingBarsTest {
         });
     }
 
+    /** Only a name too long for the title block is cut there; it stands whole in the heading. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("planned")
+    void nothing_is_cut_off_in_the_samples(String name) {
+        each(name, drawing -> {
+            for (Text text : drawing.texts) {
+                boolean whole = drawing.texts.stream()
+                        .anyMatch(other -> text.content().endsWith("\u2026")
+                                && other.content()
+                                        .startsWith(text.content()
+                                                .substring(0, text.content().length() - 1))
+                                && !other.content().endsWith("\u2026"));
+                assertThat(whole || !text.content().contains("\u2026"))
+                        .as(text.content())
+                        .isTrue();
+            }
+        });
+    }
+
+    static List<String> planned() {
+        return ALL.keySet().stream().filter(each -> each.startsWith("planned")).toList();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("names")
+    void a_plan_that_is_not_whole_says_so_on_every_sheet(String name) {
+        boolean partial = ALL.get(name).plan().partial();
+        each(
+                name,
+                drawing -> assertThat(drawing.texts.stream()
+                                .anyMatch(text -> text.content().startsWith("PARTIAL")))
+                        .isEqualTo(partial));
+    }
+
     @ParameterizedTest(name = "{0}")
     @MethodSource("names")
     void wires_run_through_no_box_and_no_text(String name) {

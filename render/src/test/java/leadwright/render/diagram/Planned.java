@@ -24,6 +24,9 @@ final class Planned {
             {"slaterow-tilt-table", "k3-fixed-plant-case", "iec-62353-2014"},
             {"wickling-rhythm-card", "k2-round-trolley", "iec-60601-1-ed3"},
             {"dovecote-infant-warmer", "k1-marrowgate-bench", "iec-60601-1-ed3"},
+            {"noctuary-sleep-recorder", "k1-marrowgate-bench", "iec-60601-1-ed3"},
+            {"oddlebar-rescue-set", "k1-marrowgate-bench", "iec-60601-1-ed3"},
+            {"wickling-on-charger", "k1-marrowgate-bench", "iec-60601-1-ed3"},
         }) {
             all.put("planned: " + sample[0] + ", " + sample[2], plan(sample[0], sample[1], sample[2]));
         }
