@@ -3,6 +3,7 @@ package leadwright.planner.oblige;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import leadwright.catalog.kit.Component;
 import leadwright.catalog.kit.MeasuringNetwork;
 import leadwright.catalog.kit.Method;
@@ -60,141 +61,83 @@ record Draft(
     }
 
     Draft demand(Demand is) {
-        return new Draft(
-                quantity,
-                clause,
-                subject,
-                of,
-                is,
-                place,
-                earthSubject,
-                in,
-                sourcePolarity,
-                method,
-                component,
-                limitCase,
-                notes);
+        return but(copy -> copy.demand = is);
     }
 
     Draft place(String is) {
-        return new Draft(
-                quantity,
-                clause,
-                subject,
-                of,
-                demand,
-                Optional.of(is),
-                earthSubject,
-                in,
-                sourcePolarity,
-                method,
-                component,
-                limitCase,
-                notes);
+        return but(copy -> copy.place = Optional.of(is));
     }
 
     Draft earthSubject(EarthSubject is) {
-        return new Draft(
-                quantity,
-                clause,
-                subject,
-                of,
-                demand,
-                place,
-                Optional.of(is),
-                in,
-                sourcePolarity,
-                method,
-                component,
-                limitCase,
-                notes);
+        return but(copy -> copy.earthSubject = Optional.of(is));
     }
 
     Draft sourcePolarity(Optional<SourcePolarity> is) {
-        return new Draft(
-                quantity,
-                clause,
-                subject,
-                of,
-                demand,
-                place,
-                earthSubject,
-                in,
-                is,
-                method,
-                component,
-                limitCase,
-                notes);
+        return but(copy -> copy.sourcePolarity = is);
     }
 
     Draft method(Optional<Method> is) {
-        return new Draft(
-                quantity,
-                clause,
-                subject,
-                of,
-                demand,
-                place,
-                earthSubject,
-                in,
-                sourcePolarity,
-                is,
-                component,
-                limitCase,
-                notes);
+        return but(copy -> copy.method = is);
     }
 
     Draft component(Optional<Component> is) {
-        return new Draft(
-                quantity,
-                clause,
-                subject,
-                of,
-                demand,
-                place,
-                earthSubject,
-                in,
-                sourcePolarity,
-                method,
-                is,
-                limitCase,
-                notes);
+        return but(copy -> copy.component = is);
     }
 
     Draft limitCase(RuleCase is) {
-        return new Draft(
-                quantity,
-                clause,
-                subject,
-                of,
-                demand,
-                place,
-                earthSubject,
-                in,
-                sourcePolarity,
-                method,
-                component,
-                Optional.of(is),
-                notes);
+        return but(copy -> copy.limitCase = Optional.of(is));
     }
 
     Draft note(String also) {
-        List<String> all = new ArrayList<>(notes);
-        all.add(also);
-        return new Draft(
-                quantity,
-                clause,
-                subject,
-                of,
-                demand,
-                place,
-                earthSubject,
-                in,
-                sourcePolarity,
-                method,
-                component,
-                limitCase,
-                all);
+        return but(copy -> copy.notes.add(also));
+    }
+
+    private Draft but(Consumer<Copy> change) {
+        Copy copy = new Copy(this);
+        change.accept(copy);
+        return copy.done();
+    }
+
+    /** What may be added to a draft, while it is added. */
+    private static final class Copy {
+        private final Draft from;
+        private Demand demand;
+        private Optional<String> place;
+        private Optional<EarthSubject> earthSubject;
+        private Optional<SourcePolarity> sourcePolarity;
+        private Optional<Method> method;
+        private Optional<Component> component;
+        private Optional<RuleCase> limitCase;
+        private final List<String> notes;
+
+        private Copy(Draft from) {
+            this.from = from;
+            this.demand = from.demand;
+            this.place = from.place;
+            this.earthSubject = from.earthSubject;
+            this.sourcePolarity = from.sourcePolarity;
+            this.method = from.method;
+            this.component = from.component;
+            this.limitCase = from.limitCase;
+            this.notes = new ArrayList<>(from.notes);
+        }
+
+        private Draft done() {
+            return new Draft(
+                    from.quantity,
+                    from.clause,
+                    from.subject,
+                    from.of,
+                    demand,
+                    place,
+                    earthSubject,
+                    from.in,
+                    sourcePolarity,
+                    method,
+                    component,
+                    limitCase,
+                    notes);
+        }
     }
 
     MainsState state() {
