@@ -47,9 +47,23 @@ final class Joinings {
         return new Joinings(asking, row, remarks).ofHousing();
     }
 
+    /** What the rule set joins; and, where the house joins finer, that too: a sum may be above what each shows alone. */
     private List<Asked> ofPart(AppliedPart part) {
+        List<Asked> all = new ArrayList<>(ofPart(part, row.joined()));
+        Joined finer = finer(part);
+        if (finer != row.joined()) {
+            for (Asked each : ofPart(part, finer)) {
+                if (all.stream().noneMatch(other -> other.demand().equals(each.demand()))) {
+                    all.add(each);
+                }
+            }
+        }
+        return all;
+    }
+
+    private List<Asked> ofPart(AppliedPart part, Joined joined) {
         List<Asked> all = new ArrayList<>();
-        switch (joined(part)) {
+        switch (joined) {
             case CONNECTION ->
                 part.connections()
                         .forEach(connection -> all.addAll(
@@ -72,8 +86,8 @@ final class Joinings {
         return split(name, List.of(name), connections, part);
     }
 
-    /** The rule set's joining, or the house's where that is finer. */
-    private Joined joined(AppliedPart part) {
+    /** The house's joining where that is finer than the rule set's, else the rule set's. */
+    private Joined finer(AppliedPart part) {
         Joined joined = row.joined();
         for (House.JoinStricter stricter : asking.house().joinStricter()) {
             if (stricter.type().equals(part.type().word())) {

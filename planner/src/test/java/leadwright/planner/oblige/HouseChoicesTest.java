@@ -223,8 +223,13 @@ class HouseChoicesTest {
     void a_house_joins_stricter_than_the_rule_set() {
         House house = Bench.house("join-stricter: [{type: CF, each: connection, because: as in the type test}]\n");
         Obligations due = Bench.due(MONITOR, Bench.marrowgate(), RECURRENT, house);
-        // Ten wires, two domes and a probe alone; sensor and cuff as before; four readings each.
-        assertThat(of(due, QuantityKind.APPLIED_PART_LEAKAGE)).hasSize(60);
+        // The ten wires tied, as the rule set asks: their sum may be above what each shows alone. Each of the ten too;
+        // two domes, a probe, sensor and cuff are one connection each; four readings of all of them.
+        assertThat(of(due, QuantityKind.APPLIED_PART_LEAKAGE)).hasSize(64);
+        assertThat(get(due, "applied-part-leakage/ecg/normal/source-normal/ac").demand())
+                .isEqualTo(Demand.of(MONITOR.part("ecg").orElseThrow().connections().stream()
+                        .map(connection -> connection.name())
+                        .toList()));
         assertThat(get(due, "applied-part-leakage/ecg.N/normal/source-normal/ac")
                         .demand())
                 .isEqualTo(Demand.of(List.of("ecg.N")));
