@@ -2,6 +2,7 @@ package leadwright.planner;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -37,15 +38,16 @@ public final class SamplePlans {
     }
 
     public static Sample plan(String deviceFile, String kitFile, String rulesId) {
-        Device device = device(deviceFile);
-        Kit kit = kit(kitFile);
+        return plan(device(deviceFile), kit(kitFile), rulesId, House.defaults());
+    }
+
+    public static Sample plan(Device device, Kit kit, String rulesId, House house) {
         RuleSet rules = RuleSets.builtIn().find(rulesId).orElseThrow();
-        Outcome outcome =
-                Planner.plan(new Request(device, kit, rules, House.defaults(), Occasion.RECURRENT, Optional.empty()));
+        Outcome outcome = Planner.plan(new Request(device, kit, rules, house, Occasion.RECURRENT, Optional.empty()));
         if (outcome instanceof Outcome.Planned planned) {
             return new Sample(planned.plan(), rules, connectors(device, kit));
         }
-        throw new AssertionError(deviceFile + " with " + kitFile + " under " + rulesId + ": " + outcome);
+        throw new AssertionError(device.name() + " with " + kit.name() + " under " + rulesId + ": " + outcome);
     }
 
     public static Device device(String file) {
@@ -54,6 +56,16 @@ public final class SamplePlans {
 
     public static Kit kit(String file) {
         return KitReader.read(file, bytes(file)).orThrow();
+    }
+
+    /** A sample kit with one piece of its text replaced. */
+    public static Kit kitWith(String file, String piece, String instead) {
+        String text = new String(bytes(file), StandardCharsets.UTF_8);
+        if (!text.contains(piece)) {
+            throw new AssertionError(file + " does not contain: " + piece);
+        }
+        return KitReader.read(file, text.replace(piece, instead).getBytes(StandardCharsets.UTF_8))
+                .orThrow();
     }
 
     public static Connectors connectors(Device device, Kit kit) {

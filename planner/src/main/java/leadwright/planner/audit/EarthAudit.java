@@ -1,5 +1,6 @@
 package leadwright.planner.audit;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -7,6 +8,8 @@ import leadwright.catalog.device.Device;
 import leadwright.catalog.device.TouchPoint;
 import leadwright.catalog.kit.KitItem;
 import leadwright.catalog.quantity.Quantity;
+import leadwright.catalog.rules.EarthTestRow;
+import leadwright.catalog.rules.RuleSet;
 import leadwright.catalog.table.Connectors;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.EarthPath;
@@ -17,11 +20,13 @@ import leadwright.planner.plan.Reading;
 /** Whether the earth lead mates, reaches every place it must reach, and carries the test current. */
 final class EarthAudit {
     private final Plan plan;
+    private final RuleSet rules;
     private final Connectors connectors;
     private final Breaches breaches;
 
-    EarthAudit(Plan plan, Connectors connectors, Breaches breaches) {
+    EarthAudit(Plan plan, RuleSet rules, Connectors connectors, Breaches breaches) {
         this.plan = plan;
+        this.rules = rules;
         this.connectors = connectors;
         this.breaches = breaches;
     }
@@ -44,21 +49,52 @@ final class EarthAudit {
                     .fault(surface, fromDevice, socket(path))
                     .ifPresent(what -> breaches.add(Invariant.EARTH_PATH, where, what));
         }
-        Quantity current = plan.kit()
-                .tester()
-                .earthTest()
-                .flatMap(test -> test.currents().stream().min(Quantity::compareTo))
-                .orElse(Quantity.microAmperes(0));
-        for (KitItem item : items) {
-            breaches.check(
-                    item.current().isEmpty() || item.current().get().atLeast(current),
-                    Invariant.RATING,
-                    where,
-                    item.id() + " does not carry " + current.text());
-        }
+        carries(items, where);
         if (path.pole().equals("part")) {
             reach(hookup, items, where);
         }
+    }
+
+    /** Every item states that it carries what is set on the tester. */
+    private void carries(List<KitItem> items, String where) {
+        Optional<Quantity> set = testCurrent();
+        if (set.isEmpty()) {
+            breaches.add(
+                    Invariant.RATING,
+                    where,
+                    "serves earth readings for which the tester has no current that is enough");
+            return;
+        }
+        for (KitItem item : items) {
+            breaches.check(
+                    item.current().filter(rated -> rated.atLeast(set.get())).isPresent(),
+                    Invariant.RATING,
+                    where,
+                    item.id() + " does not state that it carries " + set.get().text());
+        }
+    }
+
+    /** The smallest of the tester's currents that is as much as every row of the rule set asks for on this device. */
+    private Optional<Quantity> testCurrent() {
+        return plan.kit().tester().earthTest().stream()
+                .flatMap(test -> test.currents().stream())
+                .filter(current -> rules.earthTest().stream().allMatch(row -> enough(current, row)))
+                .min(Quantity::compareTo);
+    }
+
+    private boolean enough(Quantity current, EarthTestRow row) {
+        boolean multiple = row.factorOfRated().isEmpty()
+                || plan.device().supply().current().isEmpty()
+                || BigDecimal.valueOf(current.amount())
+                                .compareTo(row.factorOfRated()
+                                        .get()
+                                        .multiply(BigDecimal.valueOf(plan.device()
+                                                .supply()
+                                                .current()
+                                                .get()
+                                                .amount())))
+                        >= 0;
+        return current.atLeast(row.atLeast()) && multiple;
     }
 
     private String socket(EarthPath path) {

@@ -15,6 +15,7 @@ import leadwright.catalog.device.Output;
 import leadwright.catalog.kit.ItemKind;
 import leadwright.catalog.kit.Jacks;
 import leadwright.catalog.kit.KitItem;
+import leadwright.catalog.rules.RuleSet;
 import leadwright.catalog.table.Connectors;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Chain;
@@ -35,12 +36,14 @@ import org.jgrapht.graph.SimpleGraph;
  */
 final class HookupAudit {
     private final Plan plan;
+    private final RuleSet rules;
     private final Connectors connectors;
     private final Breaches breaches;
     private final Map<String, Connection> connections = new HashMap<>();
 
-    HookupAudit(Plan plan, Connectors connectors, Breaches breaches) {
+    HookupAudit(Plan plan, RuleSet rules, Connectors connectors, Breaches breaches) {
         this.plan = plan;
+        this.rules = rules;
         this.connectors = connectors;
         this.breaches = breaches;
         plan.device().connections().forEach(each -> connections.put(each.name(), each));
@@ -167,7 +170,7 @@ final class HookupAudit {
             }
         }
         for (EarthPath path : hookup.earth()) {
-            new EarthAudit(plan, connectors, breaches).path(hookup, path);
+            new EarthAudit(plan, rules, connectors, breaches).path(hookup, path);
         }
     }
 

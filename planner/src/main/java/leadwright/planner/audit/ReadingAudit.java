@@ -52,6 +52,7 @@ final class ReadingAudit {
             hookup.ifPresent(each -> {
                 coverage(reading.id(), what.demand(), each);
                 ratings(reading.id(), what, each);
+                floating(reading.id(), what, each);
             });
             meaning(reading.id(), what);
             paired(reading.id(), what);
@@ -123,6 +124,32 @@ final class ReadingAudit {
                 .toList();
         breaches.check(
                 others.isEmpty(), Invariant.IDLE_JACKS, id, others + " must float and sit on jacks that rest earthed");
+    }
+
+    /** What the reading leaves floating while the wiring joins it is noted on it, bundle by bundle, and nothing else is. */
+    private void floating(String id, Obligation what, Hookup hookup) {
+        if (what.phase() == Obligation.Phase.CHECK || what.phase() == Obligation.Phase.EARTH) {
+            return;
+        }
+        List<String> due = new ArrayList<>();
+        for (Bundle bundle : hookup.bundles()) {
+            List<String> named = new ArrayList<>(bundle.connections());
+            named.retainAll(what.demand().all());
+            if (named.isEmpty() && bundle.connections().size() >= 2) {
+                List<String> jacks =
+                        bundle.jacks().stream().map(String::valueOf).toList();
+                due.add(bundle.connections().size() + " connections on jack " + String.join("+", jacks));
+            }
+        }
+        String note = what.note().orElse("");
+        String said = note.contains("joined while they float: ")
+                ? note.substring(note.indexOf("joined while they float: ") + "joined while they float: ".length())
+                : "";
+        breaches.check(
+                said.equals(String.join(", ", due)),
+                Invariant.FLOATING_JOINED,
+                id,
+                "says that this floats joined: '" + said + "', which is " + due);
     }
 
     /** Items under the limited source or the insulation voltage must be rated and shrouded for it. */

@@ -1,17 +1,13 @@
 package leadwright.planner.audit;
 
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import leadwright.catalog.device.Battery;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.device.Protection;
-import leadwright.catalog.device.SupplyConnection;
-import leadwright.catalog.house.ReplugUnderPower;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Demand;
@@ -32,27 +28,17 @@ import leadwright.planner.plan.Step;
  * when, of the joints, of nulling and of places. Cost: linear in the steps.
  */
 final class StepReplay {
-    /** Places of the second lead: the other pole of two-lead readings. */
-    private static final Set<String> REFERENCES = Set.of("inlet-earth", "cord-plug-earth", "reference-earth");
+    /** What a switch step names where it takes a source of the tester off what is wired. */
+    private static final Optional<String> SOURCE = Optional.of("source");
 
     private final Plan plan;
     private final Device device;
     private final Breaches breaches;
     private final Map<String, Reading> readings = new HashMap<>();
-    private final Set<Joint> made = new LinkedHashSet<>();
-    private final Set<Joint> earthJoints = new HashSet<>();
-    private final Set<String> therapyConnections;
-    private final boolean permanent;
+    private final BenchModel bench;
+    private final Handling handling;
+    private final EarthReplay earth;
 
-    private MainsState state;
-    private boolean on;
-    private boolean madeSafe;
-    private boolean nulled;
-    private boolean nullDueAtEnd;
-    private boolean leakageBegun;
-    private boolean earthReadingsPending;
-    private Optional<String> clipPlace = Optional.empty();
-    private Optional<String> referencePlace = Optional.empty();
     private Optional<String> touched = Optional.empty();
     private Demand selected = Demand.NOTHING;
     private boolean tieSince;
@@ -62,63 +48,46 @@ final class StepReplay {
         this.plan = plan;
         this.device = plan.device();
         this.breaches = breaches;
-        this.therapyConnections = Therapy.connections(device);
-        // Fixed plant, and what is planned as such: nobody switches its mains from the tester.
-        this.permanent = plan.readings().stream()
-                        .map(reading -> reading.obligation().state())
-                        .anyMatch(each -> each == MainsState.INSTALLED_ON || each == MainsState.ISOLATED)
-                || device.supply().connection() == SupplyConnection.PERMANENT;
-        this.state = permanent ? MainsState.INSTALLED_ON : MainsState.OFF;
-        for (Reading reading : plan.readings()) {
-            readings.put(reading.id(), reading);
-        }
-        for (Hookup hookup : plan.hookups()) {
-            earthJoints.addAll(Joints.ofEarth(hookup));
-        }
-        earthReadingsPending = plan.readings().stream()
-                .anyMatch(reading -> reading.obligation().phase() == Obligation.Phase.EARTH);
+        this.bench = new BenchModel(plan);
+        this.handling = new Handling(bench, breaches);
+        this.earth = new EarthReplay(bench, breaches);
+        plan.readings().forEach(reading -> readings.put(reading.id(), reading));
     }
 
     void run() {
         for (Step step : plan.steps()) {
             play(step);
         }
-        breaches.check(!on, Invariant.STATE_CHANGE, "end", "the device is left on without a shut-down");
+        breaches.check(!bench.on, Invariant.STATE_CHANGE, "end", "the device is left on without a shut-down");
         breaches.check(
-                state == MainsState.OFF || permanent,
+                bench.state == MainsState.OFF || bench.permanent,
                 Invariant.STATE_CHANGE,
                 "end",
-                "the plan ends in state " + state.word());
-        breaches.check(
-                !nullDueAtEnd, Invariant.NULLING, "end", "the leads are not nulled again after the earth readings");
+                "the plan ends in state " + bench.state.word());
+        earth.end();
     }
 
     private void play(Step step) {
         String where = "step " + step.number();
         switch (step.does()) {
-            case SWITCH -> change(step, where);
-            case START -> {
-                breaches.check(!on, Invariant.STATE_CHANGE, where, "starts a device that is on");
-                breaches.check(
-                        step.state() == state || step.state().powered(),
-                        Invariant.STATE_CHANGE,
-                        where,
-                        "start leads to " + step.state().word() + " from " + state.word());
-                if (step.state() != state) {
+            case SWITCH -> {
+                if (step.place().equals(SOURCE)) {
+                    held(step, where);
+                    handling.sourceOff();
+                } else {
+                    handling.hands(where, "switches");
                     change(step, where);
                 }
-                breaches.check(
-                        state.powered() || device.battery() != Battery.NONE || !device.runsOnMains() || permanent,
-                        Invariant.STATE_CHANGE,
-                        where,
-                        "starts a device without supply");
-                on = true;
-                madeSafe = false;
+            }
+            case START -> {
+                handling.hands(where, "starts the device");
+                start(step, where);
             }
             case SHUT_DOWN -> {
+                handling.hands(where, "shuts the device down");
                 held(step, where);
-                breaches.check(on, Invariant.STATE_CHANGE, where, "shuts down a device that is off");
-                on = false;
+                breaches.check(bench.on, Invariant.STATE_CHANGE, where, "shuts down a device that is off");
+                bench.on = false;
             }
             default -> {
                 held(step, where);
@@ -134,54 +103,73 @@ final class StepReplay {
         }
     }
 
+    private void start(Step step, String where) {
+        breaches.check(!bench.on, Invariant.STATE_CHANGE, where, "starts a device that is on");
+        breaches.check(
+                step.state() == bench.state || step.state().powered(),
+                Invariant.STATE_CHANGE,
+                where,
+                "start leads to " + step.state().word() + " from " + bench.state.word());
+        if (step.state() != bench.state) {
+            change(step, where);
+        }
+        breaches.check(
+                bench.state.powered() || device.battery() != Battery.NONE || !device.runsOnMains() || bench.permanent,
+                Invariant.STATE_CHANGE,
+                where,
+                "starts a device without supply");
+        bench.on = true;
+        handling.started();
+    }
+
     private void held(Step step, String where) {
-        boolean handover = permanent && step.state().polarity() == Polarity.NONE;
+        boolean handover = bench.permanent && step.state().polarity() == Polarity.NONE;
         if (handover) {
-            state = step.state();
+            bench.state = step.state();
             return;
         }
         breaches.check(
-                step.state() == state,
+                step.state() == bench.state,
                 Invariant.STATE_HELD,
                 where,
-                "says state " + step.state().word() + " while it is " + state.word());
+                "says state " + step.state().word() + " while it is " + bench.state.word());
     }
 
     private void change(Step step, String where) {
         MainsState next = step.state();
-        if (permanent) {
+        if (bench.permanent) {
             breaches.check(
                     next == MainsState.INSTALLED_ON || next == MainsState.ISOLATED,
                     Invariant.STATE_CHANGE,
                     where,
                     "the tester does not switch permanent plant");
-            state = next;
+            bench.state = next;
             return;
         }
-        boolean twoFaults = state.fault() != Fault.NONE
+        boolean twoFaults = bench.state.fault() != Fault.NONE
                 && next.fault() != Fault.NONE
-                && state.fault() != next.fault()
-                && state.polarity() == next.polarity();
+                && bench.state.fault() != next.fault()
+                && bench.state.polarity() == next.polarity();
         breaches.check(!twoFaults, Invariant.DOUBLE_FAULT, where, "opens a second conductor before closing the first");
-        boolean polarityTurns = state.polarity() != Polarity.NONE
+        boolean polarityTurns = bench.state.polarity() != Polarity.NONE
                 && next.polarity() != Polarity.NONE
-                && state.polarity() != next.polarity();
+                && bench.state.polarity() != next.polarity();
         breaches.check(
-                !polarityTurns || (state.fault() == Fault.NONE && next.fault() == Fault.NONE),
+                !polarityTurns || (bench.state.fault() == Fault.NONE && next.fault() == Fault.NONE),
                 Invariant.STATE_CHANGE,
                 where,
                 "turns the polarity with a conductor open");
         boolean loses = next == MainsState.OFF || polarityTurns || next.fault() == Fault.SUPPLY_OPEN;
-        if (loses && on) {
+        if (loses && bench.on) {
             boolean ordered = next.fault() == Fault.SUPPLY_OPEN
                     ? !device.toleratesPowerCut().orElse(false)
                     : device.battery() == Battery.NONE;
             breaches.check(!ordered, Invariant.STATE_CHANGE, where, "cuts the supply without an ordered shut-down");
             if (device.battery() == Battery.NONE) {
-                on = false;
+                bench.on = false;
             }
         }
-        state = next;
+        bench.state = next;
         touched = Optional.empty();
     }
 
@@ -189,23 +177,17 @@ final class StepReplay {
         switch (step.does()) {
             case JOIN, PART -> joint(step, where);
             case CLIP -> {
-                handled(Kind.EARTH_LEAD, where);
-                if (step.place().map(REFERENCES::contains).orElse(false)) {
-                    referencePlace = step.place();
-                } else {
-                    clipPlace = step.place();
-                }
+                handling.clip(where);
+                earth.clip(step);
             }
-            case NULL -> {
-                nulled = true;
-                nullDueAtEnd = false;
-            }
-            case MAKE_SAFE -> {
-                breaches.check(!on, Invariant.MAKE_SAFE, where, "made safe while the device is on");
-                madeSafe = true;
-            }
+            case NULL -> earth.nulled();
+            case MAKE_SAFE -> handling.madeSafe(step, where);
+            case WAIT -> handling.waited(step);
             case TIE -> tieSince = true;
-            case TOUCH -> touched = step.place();
+            case TOUCH -> {
+                handling.hands(where, "touches");
+                touched = step.place();
+            }
             case READ -> read(step, where);
             default -> {}
         }
@@ -217,79 +199,22 @@ final class StepReplay {
             return;
         }
         Joint joint = Joints.plain(step.joint().get());
-        boolean earth = earthJoints.contains(joint);
-        boolean therapy = therapyConnections.contains(joint.from()) || leadsToTherapy(joint);
-        handled(earth ? Kind.EARTH_LEAD : therapy ? Kind.THERAPY : kindOf(joint), where);
+        boolean ofEarth = bench.earthJoints.contains(joint);
+        handling.joint(step.does(), joint, where);
         if (step.does() == Step.Act.JOIN) {
-            breaches.check(made.add(joint), Invariant.JOINT, where, "joins " + joint + " twice");
-            if (therapy && !earth) {
-                breaches.check(madeSafe, Invariant.MAKE_SAFE, where, "plugs a therapy output that is not made safe");
-            }
-            if (earth) {
-                nulled = false;
+            breaches.check(bench.made.add(joint), Invariant.JOINT, where, "joins " + joint + " twice");
+            if (ofEarth) {
+                earth.joined();
             }
         } else {
-            breaches.check(made.remove(joint), Invariant.JOINT, where, "parts " + joint + ", which is not joined");
-            if (earth) {
-                clipPlace = Optional.empty();
-                referencePlace = Optional.empty();
+            breaches.check(
+                    bench.made.remove(joint), Invariant.JOINT, where, "parts " + joint + ", which is not joined");
+            if (ofEarth) {
+                earth.parted(joint);
             }
         }
         standing = Optional.empty();
         selected = Demand.NOTHING;
-    }
-
-    private enum Kind {
-        INSULATED,
-        THERAPY,
-        BARE,
-        EARTH_LEAD
-    }
-
-    /** What a hand may do in the present state: the table of the planning rules. */
-    private void handled(Kind kind, String where) {
-        boolean off = state.polarity() == Polarity.NONE && state != MainsState.INSTALLED_ON;
-        boolean fixed = permanent && kind == Kind.EARTH_LEAD;
-        if (off || fixed) {
-            breaches.check(
-                    kind != Kind.THERAPY || !on,
-                    Invariant.HANDLING,
-                    where,
-                    "handles a therapy output while the device is on");
-            return;
-        }
-        boolean allowed = kind == Kind.INSULATED
-                && state.fault() == Fault.NONE
-                && plan.house().replugUnderPower() == ReplugUnderPower.AFTER_EARTH_AND_TOUCH
-                && !earthReadingsPending
-                && touchPassed(state.polarity());
-        breaches.check(allowed, Invariant.HANDLING, where, "handles " + kind + " in state " + state.word());
-    }
-
-    private final Set<String> taken = new HashSet<>();
-
-    private boolean touchPassed(Polarity polarity) {
-        return plan.readings().stream()
-                .filter(reading -> reading.obligation().isTouch())
-                .filter(reading -> reading.obligation().state().polarity() == polarity
-                        && reading.obligation().state().fault() == Fault.NONE)
-                .allMatch(reading -> taken.contains(reading.id()));
-    }
-
-    /** Whether a therapy output hangs on the near end of the joint as the bench stands. */
-    private boolean leadsToTherapy(Joint joint) {
-        return made.stream()
-                .filter(each -> each.to().equals(joint.from()))
-                .anyMatch(each -> therapyConnections.contains(each.from()) || leadsToTherapy(each));
-    }
-
-    private Kind kindOf(Joint joint) {
-        boolean bare = plan.device().connections().stream()
-                .filter(connection -> connection.name().equals(joint.from()))
-                .anyMatch(connection -> Set.of(
-                                "skin-surface", "liquid-column", "probe-shaft", "metal", "painted", "insulating")
-                        .contains(connection.terminal()));
-        return bare ? Kind.BARE : Kind.INSULATED;
     }
 
     private void read(Step step, String where) {
@@ -301,7 +226,7 @@ final class StepReplay {
         Obligation what = reading.obligation();
         boolean otherPhase = what.phase() == Obligation.Phase.CHECK || what.phase() == Obligation.Phase.EARTH;
         breaches.check(
-                what.state() == state || ofTesterAlone(what),
+                what.state() == bench.state || ofTesterAlone(what),
                 Invariant.STATE_HELD,
                 where,
                 reading.id() + " is due in " + what.state().word());
@@ -314,14 +239,13 @@ final class StepReplay {
             complete(reading, where);
             tie(reading, where);
             breaches.check(
-                    !deviceMustBeOn(what) || on, Invariant.DEVICE_ON, where, reading.id() + " with the device off");
+                    !deviceMustBeOn(what) || bench.on,
+                    Invariant.DEVICE_ON,
+                    where,
+                    reading.id() + " with the device off");
         }
-        if (what.phase() == Obligation.Phase.EARTH) {
-            earth(step, what, where);
-        }
-        if (what.phase() == Obligation.Phase.ORDINARY || what.phase() == Obligation.Phase.MAINS_ON_PART) {
-            leakage(where);
-        }
+        handling.read(what, where);
+        earth.read(step, what, where);
         if (what.isTouch() && what.place().isPresent()) {
             String place = what.place().get();
             breaches.check(
@@ -330,14 +254,12 @@ final class StepReplay {
                     where,
                     "reads a touch current without touching " + place);
         }
-        taken.add(reading.id());
-        earthReadingsPending = plan.readings().stream()
-                .anyMatch(each -> each.obligation().phase() == Obligation.Phase.EARTH && !taken.contains(each.id()));
+        bench.taken.add(reading.id());
     }
 
     /** The tester's own check on permanent plant: nothing of the plant is in it, whichever way the plant was received. */
     private boolean ofTesterAlone(Obligation what) {
-        return permanent && what.quantity() == QuantityKind.TESTER_CHECK;
+        return bench.permanent && what.quantity() == QuantityKind.TESTER_CHECK;
     }
 
     private boolean deviceMustBeOn(Obligation what) {
@@ -354,8 +276,8 @@ final class StepReplay {
             return;
         }
         Set<Joint> needed = Joints.ofLeads(hookup.get(), plan.kit());
-        Set<Joint> leads = new LinkedHashSet<>(made);
-        leads.removeIf(joint -> earthJoints.contains(joint) && !needed.contains(joint));
+        Set<Joint> leads = new LinkedHashSet<>(bench.made);
+        leads.removeIf(joint -> bench.earthJoints.contains(joint) && !needed.contains(joint));
         breaches.check(
                 leads.equals(needed),
                 Invariant.HOOKUP_COMPLETE,
@@ -391,60 +313,5 @@ final class StepReplay {
                 reading.id() + " without selecting what it measures");
         selected = demand;
         tieSince = false;
-    }
-
-    private void earth(Step step, Obligation what, String where) {
-        breaches.check(nulled, Invariant.NULLING, where, "an earth reading with leads that are not nulled");
-        nullDueAtEnd = true;
-        Optional<Hookup> hookup = step.hookup().flatMap(plan::hookup);
-        hookup.ifPresent(each -> breaches.check(
-                made.containsAll(Joints.ofEarth(each)),
-                Invariant.EARTH_PATH,
-                where,
-                "the earth lead is not fitted as the hookup says"));
-        what.place()
-                .ifPresent(place -> breaches.check(
-                        clipPlace.equals(Optional.of(place)),
-                        Invariant.CLIP_PLACE,
-                        where,
-                        "the clip is not on " + place));
-        Optional<String> reference = what.earthSubject().flatMap(subject -> switch (subject) {
-            case INLET_TO_PART -> Optional.of("inlet-earth");
-            case REFERENCE_TO_PART -> Optional.of("reference-earth");
-            case CORD -> twoLeads(hookup) ? Optional.of("cord-plug-earth") : Optional.<String>empty();
-            case PLUG_TO_PART -> Optional.<String>empty();
-        });
-        reference.ifPresent(place -> breaches.check(
-                referencePlace.equals(reference), Invariant.CLIP_PLACE, where, "the second lead is not on " + place));
-    }
-
-    private static boolean twoLeads(Optional<Hookup> hookup) {
-        return hookup.stream()
-                .flatMap(each -> each.earth().stream())
-                .anyMatch(path -> path.pole().equals("reference"));
-    }
-
-    private void leakage(String where) {
-        if (leakageBegun) {
-            return;
-        }
-        leakageBegun = true;
-        boolean open = plan.kit()
-                .tester()
-                .earthJack()
-                .flatMap(jack -> jack.atRest())
-                .map(rest -> rest == leadwright.catalog.kit.AtRest.OPEN)
-                .orElse(false);
-        boolean fitted = made.stream().anyMatch(joint -> joint.to().equals("earth-jack"));
-        breaches.check(
-                open || !fitted || permanent,
-                Invariant.EARTH_LEAD_PARTED,
-                where,
-                "the first leakage reading with the earth lead still on");
-    }
-
-    /** For the audit of whole plans: the steps that were played last, in words. */
-    List<Joint> joined() {
-        return List.copyOf(made);
     }
 }

@@ -46,7 +46,8 @@ final class TimeAudit {
                 case TIE -> due = OptionalInt.of(seconds(times.action("select")));
                 case TOUCH -> due = OptionalInt.of(seconds(times.action("touch")));
                 case NULL -> due = OptionalInt.of(seconds(times.action("null")));
-                case SWITCH -> due = switching(state, step.state());
+                // Taking a source off is in the seconds of its reading.
+                case SWITCH -> due = step.place().isEmpty() ? switching(state, step.state()) : OptionalInt.of(0);
                 case JOIN -> due = contact(step, true);
                 case PART -> due = contact(step, false);
                 case READ -> {
@@ -73,7 +74,8 @@ final class TimeAudit {
                         "step " + step.number(),
                         step.does().word() + " takes " + due.getAsInt() + " s, not " + step.seconds());
             }
-            if (step.does() == Step.Act.SWITCH || step.does() == Step.Act.START) {
+            boolean changes = step.does() == Step.Act.SWITCH && step.place().isEmpty();
+            if (changes || step.does() == Step.Act.START) {
                 state = step.state();
                 group = "";
             }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import leadwright.catalog.device.SupplySystem;
+import leadwright.catalog.kit.AtRest;
 import leadwright.catalog.kit.Component;
 import leadwright.catalog.kit.KnownResistor;
 import leadwright.catalog.kit.Outlet;
@@ -66,6 +67,25 @@ final class CheckReadings {
             }
         }
         return checks;
+    }
+
+    /**
+     * The earth lead shown to be off before leakage is read, where its jack does not rest open: the lead would be a second
+     * way to earth. A licensed person's plant keeps its own earth beside the lead, so that nothing is proven there.
+     */
+    static List<Draft> earthLeadOff(Asking asking, List<Draft> due) {
+        boolean earth = due.stream().anyMatch(draft -> draft.quantity() == QuantityKind.EARTH_RESISTANCE);
+        boolean leakage = due.stream().anyMatch(Draft::isLeakage);
+        boolean open = asking.tester()
+                .earthJack()
+                .flatMap(jack -> jack.atRest())
+                .filter(rest -> rest == AtRest.OPEN)
+                .isPresent();
+        if (!earth || !leakage || open || asking.facts().fixedPlant()) {
+            return List.of();
+        }
+        return List.of(Draft.of(QuantityKind.PROOF, CLAUSE, "earth-lead-off", List.of("earth-lead"), StateInMode.OFF)
+                .note("expected: no reading, the earth test finds no path; a value means that the lead is still on"));
     }
 
     private static Draft check(KnownResistor resistor, boolean forEarth, String when) {

@@ -134,6 +134,7 @@ public final class Oblige {
         List<Draft> all = new ArrayList<>(CheckReadings.supply(outlet));
         all.addAll(CheckReadings.tester(asking, outlet, "start", taken, remarks));
         all.addAll(taken);
+        all.addAll(CheckReadings.earthLeadOff(asking, taken));
         all.addAll(CheckReadings.tester(asking, outlet, "end", taken, remarks));
         return all;
     }

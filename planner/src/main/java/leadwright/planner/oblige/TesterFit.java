@@ -10,6 +10,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import leadwright.catalog.device.Surface;
+import leadwright.catalog.kit.AtRest;
 import leadwright.catalog.kit.Component;
 import leadwright.catalog.kit.EarthTest;
 import leadwright.catalog.kit.MeasuringNetwork;
@@ -242,6 +243,18 @@ final class TesterFit {
     private Optional<Lack> touch(Draft draft) {
         boolean probed =
                 draft.quantity() == QuantityKind.TOUCH_CURRENT && draft.place().isPresent();
+        boolean throughLead = tester.touchThrough().equals(Optional.of(TouchThrough.EARTH_LEAD));
+        boolean staysOn = tester.earthJack()
+                .flatMap(jack -> jack.atRest())
+                .filter(rest -> rest == AtRest.OPEN)
+                .isPresent();
+        if (probed && throughLead && tester.earthJack().isPresent() && !staysOn) {
+            return Optional.of(new Lack(
+                    "earth jack at rest",
+                    "touch current is read through the earth lead, and the lead may not stay on a jack that is not stated"
+                            + " to rest open",
+                    "a tester whose earth-jack rests open, or with a place of its own for the touch probe"));
+        }
         return when(
                 probed
                         && (tester.touchThrough().isEmpty()

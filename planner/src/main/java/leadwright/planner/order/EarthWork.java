@@ -34,26 +34,39 @@ final class EarthWork {
     private final MainsState state;
     private final List<Draft> steps = new ArrayList<>();
 
-    private EarthWork(Scene scene, int hookup, Hookup stands) {
+    private EarthWork(Scene scene, int hookup, Hookup stands, MainsState state) {
         this.scene = scene;
         this.texts = new Texts(scene);
         this.hookup = hookup;
         this.stands = stands;
-        this.state = scene.permanent() ? MainsState.ISOLATED : MainsState.OFF;
+        this.state = state;
     }
 
     /**
      * @param readings all earth readings, in clause order
-     * @param more whether other readings follow
+     * @param proofs readings that show the lead off, where it is parted before leakage
+     * @param leakage readings that follow
+     * @param state in which the bench is found
      */
-    static List<Draft> steps(Scene scene, int hookup, Hookup stands, List<Obligation> readings, boolean more) {
-        EarthWork work = new EarthWork(scene, hookup, stands);
+    static List<Draft> steps(
+            Scene scene,
+            int hookup,
+            Hookup stands,
+            List<Obligation> readings,
+            List<Obligation> proofs,
+            List<Obligation> leakage,
+            MainsState state) {
+        EarthWork work = new EarthWork(scene, hookup, stands, state);
         if (!readings.isEmpty()) {
             work.join();
             work.read(readings);
-            if (more && !scene.earthLeadMayStay()) {
+            if (!leakage.isEmpty() && !scene.earthLeadMayStay()) {
                 work.part();
+                proofs.forEach(work::prove);
             }
+        }
+        if (scene.touchThroughEarthLead() && leakage.stream().anyMatch(EarthWork::probed)) {
+            work.probeOnLead(!readings.isEmpty());
         }
         if (scene.fedByTester() && (readings.isEmpty() || work.cordIsOut)) {
             work.plugIn();
@@ -99,6 +112,44 @@ final class EarthWork {
                         .joining(each.plain()));
             }
         }
+    }
+
+    /** The cheapest proof that the lead is off: the test that just read through it reads nothing now. */
+    private void prove(Obligation what) {
+        int write = scene.times().write();
+        Safeguards safeguards = new Safeguards(texts);
+        steps.add(Draft.of(
+                        Act.READ,
+                        "Proof: start the " + texts.earth()
+                                + " test once more with its lead pulled. No reading is due.",
+                        state,
+                        OptionalInt.of(hookup),
+                        scene.times().action("read-earth") + write,
+                        Account.READ,
+                        "A lead left on would carry the leakage past the tester, which would read next to nothing.")
+                .reading(what, write, safeguards.caution(what), safeguards.onFail(what)));
+    }
+
+    /** A touch reading for which the probe goes to its place. */
+    private static boolean probed(Obligation what) {
+        return what.isTouch() && what.demand().isNothing() && what.place().isPresent();
+    }
+
+    /** While everything is off: the lead that read earth becomes the probe's lead. */
+    private void probeOnLead(boolean fitted) {
+        steps.add(draft(
+                        Act.CLIP,
+                        fitted
+                                ? "Take the " + texts.earth()
+                                        + " lead's clip off its place and put the touch probe on that lead; only the probe"
+                                        + " goes to a place while touch current is read."
+                                : "Plug the " + texts.earth() + " lead into the " + texts.earth()
+                                        + " jack with the touch probe on its end.",
+                        scene.times().action("clip"),
+                        Account.EARTH_LEAD,
+                        "This tester reads touch current through the " + texts.earth()
+                                + " lead: a clip left on would read its place instead.")
+                .at("touch-probe"));
     }
 
     private void plugIn() {

@@ -94,6 +94,7 @@ final class Hands {
                             0,
                             Account.PREPARE,
                             "A therapy output is handled only when it is discharged and disarmed and the device is shut down.")
+                    .at(output.id())
                     .warning("Pads and paddles never touch the tester's jacks while the device may be charged."));
         }
         int wait = Scene.wait(plugged);

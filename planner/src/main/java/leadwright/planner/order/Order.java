@@ -14,6 +14,7 @@ import java.util.Set;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.house.House;
 import leadwright.catalog.kit.Kit;
+import leadwright.catalog.rules.QuantityKind;
 import leadwright.catalog.table.Connectors;
 import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.MainsState;
@@ -36,6 +37,7 @@ public final class Order {
     private final List<Hookup> hookups;
     private final boolean none;
     private final List<Obligation> checks = new ArrayList<>();
+    private final List<Obligation> proofs = new ArrayList<>();
     private final List<Obligation> earth = new ArrayList<>();
     private final List<Obligation> leakage = new ArrayList<>();
     private final List<BitSet> takenIn = new ArrayList<>();
@@ -47,7 +49,7 @@ public final class Order {
         this.hookups = none ? List.of(new Hookup("none", List.of(), List.of(), List.of())) : given;
         for (Obligation each : wanted) {
             switch (each.phase()) {
-                case CHECK -> checks.add(each);
+                case CHECK -> (each.quantity() == QuantityKind.PROOF ? proofs : checks).add(each);
                 case EARTH -> {
                     if (hookups.stream().anyMatch(hookup -> !hookup.earth().isEmpty())) {
                         earth.add(each);
@@ -118,7 +120,14 @@ public final class Order {
         List<List<Draft>> earthWork = new ArrayList<>();
         for (int h = 0; h < n; h++) {
             boolean may = earth.isEmpty() || !hookups.get(h).earth().isEmpty();
-            List<Draft> work = EarthWork.steps(scene, h, hookups.get(h), may ? earth : List.of(), !leakage.isEmpty());
+            List<Draft> work = EarthWork.steps(
+                    scene,
+                    h,
+                    hookups.get(h),
+                    may ? earth : List.of(),
+                    proofs,
+                    leakage,
+                    poses.get(poses.start()).state());
             earthWork.add(work);
             opening[h] = may
                     ? replugs.first(h).seconds()
@@ -242,6 +251,8 @@ public final class Order {
         }
         long reads = drafts.stream().filter(each -> each.reading().isPresent()).count();
         int width = Math.max(2, String.valueOf(reads).length());
+        Map<String, Hookup> byId = new HashMap<>();
+        named.forEach(each -> byId.put(each.id(), each));
         List<Reading> readings = new ArrayList<>();
         List<Step> steps = new ArrayList<>();
         Map<Step.Account, Integer> parts = new EnumMap<>(Step.Account.class);
@@ -252,7 +263,7 @@ public final class Order {
             Optional<String> reading = Optional.empty();
             if (draft.reading().isPresent()) {
                 String id = String.format(Locale.ROOT, "R%0" + width + "d", readings.size() + 1);
-                readings.add(new Reading(id, draft.reading().get(), hookup));
+                readings.add(FloatingJoined.noted(id, draft.reading().get(), hookup.map(byId::get)));
                 reading = Optional.of(id);
             }
             steps.add(new Step(

@@ -61,12 +61,7 @@ record Safeguards(Texts texts) {
 
     Optional<String> onFail(Obligation what) {
         return switch (what.phase()) {
-            case CHECK ->
-                Optional.of(
-                        what.quantity() == QuantityKind.TESTER_CHECK
-                                ? "If it is off: the tester is not used, readings since the last good check are void."
-                                : "If it fails: supply not " + texts.earth()
-                                        + "-referenced, no leakage readings here.");
+            case CHECK -> Optional.of(check(what));
             case EARTH ->
                 what.limit().isEmpty()
                         ? Optional.of(AGAIN)
@@ -75,6 +70,15 @@ record Safeguards(Texts texts) {
             case INSULATION -> Optional.of("If it fails: stop. The device is not energised." + OUT_OF_USE);
             case MAINS_ON_PART -> Optional.of("If it fails: source off. " + AGAIN);
             case ORDINARY -> Optional.of(ordinary(what));
+        };
+    }
+
+    private String check(Obligation what) {
+        return switch (what.quantity()) {
+            case TESTER_CHECK -> "If it is off: the tester is not used, readings since the last good check are void.";
+            case PROOF ->
+                "If it reads a value: the lead is still on. Take it off and prove again before any leakage reading.";
+            default -> "If it fails: supply not " + texts.earth() + "-referenced, no leakage readings here.";
         };
     }
 

@@ -76,7 +76,7 @@ final class StepWriter {
                 settled |= leg.visit().get(0).phase() == Phase.ORDINARY;
             }
         }
-        return steps;
+        return Visits.withoutNeedlessOff(steps);
     }
 
     private String key(OptionalInt demand) {
@@ -114,26 +114,10 @@ final class StepWriter {
                                         + " fault once " + texts.earth() + " and touch readings have passed."));
         if (first) {
             steps.addAll(earthWork);
-            if (scene.touchThroughEarthLead() && place.keySet().stream().anyMatch(Obligation::isTouch)) {
-                steps.add(probeOnEarthLead());
-            }
             hands.stands(problem.replugs().standing(site).stream()
                     .filter(each -> !leads.contains(each))
                     .toList());
         }
-    }
-
-    /** While everything is off: the lead that read earth becomes the probe's lead. */
-    private Draft probeOnEarthLead() {
-        return draft(
-                Step.Act.LOOK,
-                "Take the " + texts.earth()
-                        + " lead's clip off its place and put the probe on that lead; only the probe"
-                        + " goes to a place while touch current is read.",
-                0,
-                Account.PREPARE,
-                "This tester reads touch current through the " + texts.earth()
-                        + " lead: a clip left on would read its place" + " instead.");
     }
 
     private void move(Move move) {

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import leadwright.catalog.kit.Method;
 import leadwright.planner.plan.Bundle;
 import leadwright.planner.plan.Demand;
 import leadwright.planner.plan.Hookup;
@@ -21,6 +22,8 @@ import leadwright.planner.plan.Step.Act;
 
 /** The steps of one visit: selections, touches and readings. */
 final class Visits {
+    private static final String SOURCE = "source";
+
     private final Scene scene;
     private final Texts texts;
     private final Safeguards safeguards;
@@ -52,6 +55,7 @@ final class Visits {
         List<Draft> steps = new ArrayList<>();
         String now = selected;
         boolean first = !settled;
+        boolean fed = false;
         for (String key : order) {
             List<Obligation> group = byDemand.get(key);
             if (!key.equals(nothing) && !key.equals(now)) {
@@ -59,16 +63,68 @@ final class Visits {
                 now = key;
             }
             for (Map.Entry<String, List<Obligation>> each : byPlace(group).entrySet()) {
+                if (fed && (!each.getKey().isEmpty() || !feeds(each.getValue().get(0)))) {
+                    steps.add(sourceOff(group.get(0).state(), number));
+                    fed = false;
+                }
                 if (!each.getKey().isEmpty()) {
                     steps.add(touch(each.getValue().get(0), each.getKey(), number));
                 }
                 for (Obligation reading : each.getValue()) {
+                    if (fed && !feeds(reading)) {
+                        steps.add(sourceOff(reading.state(), number));
+                    }
+                    fed = feeds(reading);
                     steps.add(read(reading, number, first));
                     first &= reading.phase() != Phase.ORDINARY;
                 }
             }
         }
+        if (fed) {
+            steps.add(sourceOff(readings.get(0).state(), number));
+        }
         return steps;
+    }
+
+    /** The source may stay on from one reading that needs it to the next: only selections lie between them. */
+    static List<Draft> withoutNeedlessOff(List<Draft> steps) {
+        List<Draft> kept = new ArrayList<>();
+        for (int i = 0; i < steps.size(); i++) {
+            if (!isSourceOff(steps.get(i)) || !fedNext(steps, i + 1)) {
+                kept.add(steps.get(i));
+            }
+        }
+        return kept;
+    }
+
+    private static boolean isSourceOff(Draft step) {
+        return step.does() == Act.SWITCH && step.place().equals(Optional.of(SOURCE));
+    }
+
+    private static boolean fedNext(List<Draft> steps, int from) {
+        return steps.subList(from, steps.size()).stream()
+                .dropWhile(step -> step.does() == Act.TIE)
+                .limit(1)
+                .flatMap(step -> step.reading().stream())
+                .anyMatch(Visits::feeds);
+    }
+
+    /** Whether a source of the tester is on what is wired; insulation readings end with their own discharge. */
+    private static boolean feeds(Obligation reading) {
+        return reading.phase() == Phase.MAINS_ON_PART
+                || reading.phase() == Phase.ORDINARY && reading.method().equals(Optional.of(Method.ALTERNATIVE));
+    }
+
+    private Draft sourceOff(MainsState state, int number) {
+        return Draft.of(
+                        Act.SWITCH,
+                        "Source off: take it off what is wired and see that the tester shows it off.",
+                        state,
+                        OptionalInt.of(number),
+                        0,
+                        Account.SWITCH,
+                        "Nobody starts, plugs, touches or switches while it is applied; its seconds are in the reading's.")
+                .at(SOURCE);
     }
 
     private static Map<String, List<Obligation>> byPlace(List<Obligation> group) {

@@ -44,6 +44,26 @@ public record Obligation(
         of = List.copyOf(of);
     }
 
+    /** The same with another note. */
+    public Obligation noting(String other) {
+        return new Obligation(
+                key,
+                quantity,
+                clause,
+                of,
+                demand,
+                place,
+                earthSubject,
+                state,
+                mode,
+                sourcePolarity,
+                method,
+                component,
+                network,
+                limit,
+                Optional.of(other));
+    }
+
     /** Polarity of the source that puts mains on an applied part. */
     public enum SourcePolarity {
         NORMAL,
@@ -73,7 +93,7 @@ public record Obligation(
     /** Which of the phases in their fixed order it belongs to. */
     public Phase phase() {
         return switch (quantity) {
-            case SUPPLY_VOLTAGE, TESTER_CHECK -> Phase.CHECK;
+            case SUPPLY_VOLTAGE, TESTER_CHECK, PROOF -> Phase.CHECK;
             case EARTH_RESISTANCE, BONDING_RESISTANCE, BONDING_VOLTAGE -> Phase.EARTH;
             case INSULATION_RESISTANCE -> Phase.INSULATION;
             default -> sourcePolarity.isPresent() ? Phase.MAINS_ON_PART : Phase.ORDINARY;

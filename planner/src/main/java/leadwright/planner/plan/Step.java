@@ -12,8 +12,10 @@ import java.util.Optional;
  * @param state state of the mains during the step; for switch and start, the state they lead to
  * @param hookup hookup that stands, or is being built, during the step
  * @param joint for steps that join or part
- * @param place for clip and touch steps: the touch point, port or earth point (or {@code inlet-earth},
- *     {@code cord-earth}, {@code cord-plug-earth}, {@code reference-earth}) that clip or probe is put on
+ * @param place what clip and touch steps are done to: the touch point, port or earth point (or {@code inlet-earth},
+ *     {@code cord-earth}, {@code cord-plug-earth}, {@code reference-earth}) that clip or probe is put on, {@code touch-probe}
+ *     where the probe takes the clip's place on the earth lead; for make-safe the id of the therapy output; {@code source}
+ *     for a switch step that takes a source of the tester off what is wired
  * @param seconds bench time
  * @param account which part of the time split the seconds belong to; writing is accounted apart, see {@link #writing}
  * @param writing seconds of {@code seconds} that are for writing a value

@@ -122,6 +122,36 @@ class TesterLacksTest {
     }
 
     @Test
+    void through_an_earth_lead_that_may_stay_on_touch_current_asks_nothing_of_the_jacks() {
+        Kit kit = Bench.marrowgateWith("touch-through: own", "touch-through: earth-lead");
+        Obligation touched = get(Bench.due(MONITOR, kit, THIRD), "touch-current/housing.bezel-screw/normal/ac");
+        assertThat(touched.demand()).isEqualTo(Demand.NOTHING);
+        assertThat(touched.place()).contains("bezel-screw");
+    }
+
+    @Test
+    void nothing_is_touched_through_an_earth_lead_that_has_to_come_off() {
+        Kit kit = Bench.marrowgateWith(
+                "earth-jack: {socket: lab-4mm-socket-recessed, at-rest: open}\n  touch-through: own",
+                "earth-jack: {socket: lab-4mm-socket-recessed}\n  touch-through: earth-lead");
+        Obligations due = Bench.due(MONITOR, kit, THIRD);
+        assertThat(due.shortfalls()).extracting(Shortfall::about).containsExactly("earth jack at rest");
+        assertThat(Bench.keys(due)).noneMatch(key -> key.startsWith("touch-current/housing.bezel-screw"));
+    }
+
+    @Test
+    void an_earth_lead_that_has_to_come_off_is_proven_off() {
+        String proof = "proof/earth-lead-off/off";
+        assertThat(Bench.keys(Bench.due(MONITOR, Bench.marrowgate(), RECURRENT)))
+                .doesNotContain(proof);
+        Kit unstated = Bench.marrowgateWith(
+                "earth-jack: {socket: lab-4mm-socket-recessed, at-rest: open}",
+                "earth-jack: {socket: lab-4mm-socket-recessed}");
+        assertThat(get(Bench.due(MONITOR, unstated, RECURRENT), proof).note())
+                .hasValueSatisfying(note -> assertThat(note).contains("expected: no reading"));
+    }
+
+    @Test
     void without_a_place_for_the_probe_bare_metal_is_not_touched() {
         Kit kit = Bench.marrowgateWith("  touch-through: own\n", "");
         Obligations due = Bench.due(Bench.device("oddlebar-rescue-set"), kit, THIRD);

@@ -25,7 +25,7 @@ class OrderFactsTest {
             QuantityKind.PATIENT_LEAKAGE,
             QuantityKind.PATIENT_AUXILIARY,
             QuantityKind.EQUIPMENT_LEAKAGE,
-            QuantityKind.PROOF);
+            QuantityKind.LEAD_TO_LEAD);
 
     private static Bench oneHookup(int kinds) {
         Bench bench = new Bench().part("ecg", "snap-socket", "R", "L").hookup("A", false, "ecg.R", "ecg.L");

@@ -108,7 +108,9 @@ record Course(List<Stretch> stretches) {
                 // The ticks at the head cover the looks before the first hookup.
                 case LOOK -> step.hookup().ifPresent(hookup -> builder.act(step));
                 // The bar over the rows says the state, the row says clip, tie and touch, the end block restores.
-                case SWITCH, CLIP, TIE, TOUCH, RESTORE -> {}
+                // No bar tells that a source is off again: a line to tick before a hand goes near.
+                case SWITCH -> step.place().ifPresent(source -> builder.act(step));
+                case CLIP, TIE, TOUCH, RESTORE -> {}
             }
         }
         return new Course(builder.finish());

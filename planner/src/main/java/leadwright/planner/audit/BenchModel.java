@@ -1,0 +1,41 @@
+package leadwright.planner.audit;
+
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import leadwright.catalog.device.Device;
+import leadwright.catalog.device.SupplyConnection;
+import leadwright.planner.Plan;
+import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.Joint;
+import leadwright.planner.plan.MainsState;
+
+/** Where the bench stands at one step of the replay: what all its checks look at. Only the replay changes it. */
+final class BenchModel {
+    final Plan plan;
+    final Device device;
+    /** Fixed plant, and what is planned as such: nobody switches its mains from the tester. */
+    final boolean permanent;
+    /** Joints of the earth leads of all hookups. */
+    final Set<Joint> earthJoints = new HashSet<>();
+
+    final Set<Joint> made = new LinkedHashSet<>();
+    /** Ids of the readings taken so far. */
+    final Set<String> taken = new HashSet<>();
+
+    MainsState state;
+    boolean on;
+
+    BenchModel(Plan plan) {
+        this.plan = plan;
+        this.device = plan.device();
+        this.permanent = plan.readings().stream()
+                        .map(reading -> reading.obligation().state())
+                        .anyMatch(each -> each == MainsState.INSTALLED_ON || each == MainsState.ISOLATED)
+                || device.supply().connection() == SupplyConnection.PERMANENT;
+        this.state = permanent ? MainsState.INSTALLED_ON : MainsState.OFF;
+        for (Hookup hookup : plan.hookups()) {
+            earthJoints.addAll(Joints.ofEarth(hookup));
+        }
+    }
+}
