@@ -17,9 +17,12 @@ final class Bound {
 
     private final Problem problem;
     private final Gates gates;
-    private final List<Stay> stays = new ArrayList<>();
+    private final List<Stay> stays;
     private final Loose loose;
     private final Optional<Tour> tour;
+    private final Optional<Selecting> selecting;
+    private final List<Stay> discountedStays;
+    private final Optional<Tour> discounted;
     private final Ways ways;
     private final int[][] alone;
     private final boolean regular;
@@ -27,22 +30,32 @@ final class Bound {
     Bound(Problem problem) {
         this.problem = problem;
         this.gates = new Gates(problem);
-        for (int h = 0; h < problem.hookups(); h++) {
-            stays.add(new Stay(problem, gates, h));
-        }
+        this.stays = stays(0);
         this.loose = new Loose(problem, stays);
         this.ways = new Ways(problem, gates);
-        Optional<Tour> whole = problem.scene().mayReplugUnderPower() ? Optional.empty() : tour(false);
+        Optional<Tour> whole = problem.scene().mayReplugUnderPower() ? Optional.empty() : tour(stays, false);
         this.regular = whole.isPresent();
-        this.tour = whole.or(() -> tour(true));
+        this.tour = whole.or(() -> tour(stays, true));
+        this.selecting = regular ? Selecting.of(problem) : Optional.empty();
+        this.discountedStays =
+                selecting.isPresent() ? stays(problem.scene().times().select()) : List.of();
+        this.discounted = selecting.isPresent() ? tour(discountedStays, false) : Optional.empty();
         this.alone = new int[problem.hookups()][];
         for (int h = 0; h < alone.length && !regular; h++) {
             alone[h] = alone(h);
         }
     }
 
+    private List<Stay> stays(int discount) {
+        List<Stay> each = new ArrayList<>();
+        for (int h = 0; h < problem.hookups(); h++) {
+            each.add(new Stay(problem, gates, h, discount));
+        }
+        return each;
+    }
+
     /** The tour that heeds most and whose answers can be kept. */
-    private Optional<Tour> tour(boolean bare) {
+    private Optional<Tour> tour(List<Stay> stays, boolean bare) {
         for (Tour.Heed heed : Tour.Heed.values()) {
             Tour tour = new Tour(problem, gates, ways, stays, heed, bare);
             if (tour.fill()) {
@@ -96,6 +109,14 @@ final class Bound {
         }
         int trip = tour.isPresent() ? byTour(tour.get(), site, pose, selected, left) : nearest(site, left);
         int least = trip + (regular ? 0 : apart(hookup, pose, selected, left));
+        if (discounted.isPresent() && least < Stay.FAR) {
+            int selections = selecting.get().rest(done);
+            if (selections > 0) {
+                int here = discountedStays.get(hookup).saved(pose, left[hookup]);
+                int with = byTour(discounted.get(), site, pose, selected, left) + selections - here;
+                least = Math.max(least, with);
+            }
+        }
         return least >= Stay.FAR ? NEVER : least + loose.rest(hookup, pose, done, left);
     }
 

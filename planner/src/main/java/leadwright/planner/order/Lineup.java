@@ -71,7 +71,7 @@ final class Lineup {
                 for (int i = 1; i <= family.size(); i++) {
                     bits += Math.log((masks - 1 + i) / i) / Math.log(2);
                 }
-                family.forEach(twin -> Arrays.stream(positions).forEach(p -> rest.clear(twin.units()[p])));
+                clear(rest, family, positions);
             }
         }
         return bits + rest.cardinality();
@@ -96,12 +96,10 @@ final class Lineup {
                         alike.add(family.get(j));
                     }
                 }
-                int[] positions = positions(family.get(i), units, alike);
-                if (alike.size() > 1 && positions.length > 0) {
+                int[] positions = alike.size() > 1 ? positions(family.get(i), units, alike) : new int[0];
+                if (positions.length > 0) {
                     all = multiply(all, alike, positions, 0, (1 << positions.length) - 1);
-                    for (Twins.Twin twin : alike) {
-                        Arrays.stream(positions).forEach(p -> rest.clear(twin.units()[p]));
-                    }
+                    clear(rest, alike, positions);
                 }
             }
         }
@@ -116,16 +114,28 @@ final class Lineup {
         return all;
     }
 
-    /** Positions at which all of these twins have a unit to choose. */
-    private static int[] positions(Twins.Twin sample, BitSet units, List<Twins.Twin> alike) {
-        List<Integer> positions = new ArrayList<>();
-        for (int p = 0; p < sample.units().length; p++) {
-            int at = p;
-            if (alike.stream().allMatch(twin -> units.get(twin.units()[at]))) {
-                positions.add(p);
+    private static void clear(BitSet units, List<Twins.Twin> twins, int[] positions) {
+        for (Twins.Twin twin : twins) {
+            for (int p : positions) {
+                units.clear(twin.units()[p]);
             }
         }
-        return positions.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** Positions at which all of these twins have a unit to choose. */
+    private static int[] positions(Twins.Twin sample, BitSet units, List<Twins.Twin> alike) {
+        int[] positions = new int[sample.units().length];
+        int count = 0;
+        for (int p = 0; p < positions.length; p++) {
+            boolean all = units.get(sample.units()[p]);
+            for (int i = 0; i < alike.size() && all; i++) {
+                all = units.get(alike.get(i).units()[p]);
+            }
+            if (all) {
+                positions[count++] = p;
+            }
+        }
+        return Arrays.copyOf(positions, count);
     }
 
     /** Each twin from the one numbered {@code from} chooses no larger a mask of positions than the one before it. */

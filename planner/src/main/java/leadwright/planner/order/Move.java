@@ -1,5 +1,6 @@
 package leadwright.planner.order;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -8,14 +9,19 @@ import java.util.List;
  * @param from index of the pose it starts from
  * @param to index of the pose it leads to
  * @param acts what is done, in this order
+ * @param seconds what all of it takes
  */
-record Move(int from, int to, List<Act> acts) {
+record Move(int from, int to, List<Act> acts, int seconds) {
     Move {
         acts = List.copyOf(acts);
     }
 
-    int seconds() {
-        return acts.stream().mapToInt(Act::seconds).sum();
+    static Move of(int from, int to, Act... acts) {
+        return new Move(
+                from,
+                to,
+                List.of(acts),
+                Arrays.stream(acts).mapToInt(Act::seconds).sum());
     }
 
     /** One step of it. */

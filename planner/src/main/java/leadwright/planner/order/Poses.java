@@ -95,7 +95,7 @@ final class Poses {
     }
 
     private void move(Pose a, Pose b, Act... acts) {
-        moves.add(new Move(add(a), add(b), List.of(acts)));
+        moves.add(Move.of(add(a), add(b), acts));
     }
 
     private Act act(Kind kind) {

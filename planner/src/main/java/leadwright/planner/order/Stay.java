@@ -44,11 +44,15 @@ final class Stay {
     private final boolean[][] fits;
     private final boolean[] freely;
     private final int[] before;
+    private final int discount;
+    private final boolean[] shared;
     private final int subsets;
     private final int[][] table;
 
-    Stay(Problem problem, Gates gates, int hookup) {
+    /** @param discount what coming to a pose may save later where mains on a part is read that other hookups may take too */
+    Stay(Problem problem, Gates gates, int hookup, int discount) {
         this.problem = problem;
+        this.discount = discount;
         int poses = problem.poses().all().size();
         List<Block> blocks = problem.blocks().get(hookup);
         Map<List<Object>, Item> groups = new LinkedHashMap<>();
@@ -81,9 +85,36 @@ final class Stay {
                 }
             }
         }
+        shared = new boolean[poses];
+        for (Block block : blocks) {
+            for (int p = 0; p < poses; p++) {
+                shared[p] |= block.phase() == Phase.MAINS_ON_PART
+                        && !block.free().isEmpty()
+                        && block.stand().fits(problem.poses().get(p));
+            }
+        }
         subsets = 1 << items.size();
         table = new int[gates.count()][];
         gates.all().forEach(gate -> table[gate] = fill(gates, gate));
+    }
+
+    /**
+     * What a selection carried into mains on a part may save at a pose. Where the hookup's own readings of that kind can be
+     * taken there, they are taken with the others, and what that saves is counted with them.
+     */
+    int saved(int pose, int subset) {
+        if (discount == 0 || !shared[pose]) {
+            return 0;
+        }
+        for (int i = 0; i < items.size(); i++) {
+            if (items.get(i).phase() == Phase.MAINS_ON_PART
+                    && fits[i][pose]
+                    && (subset >> i & 1) == 1
+                    && (before[i] & subset) == 0) {
+                return 0;
+            }
+        }
+        return discount;
     }
 
     private boolean precedes(Item first, Item second) {
@@ -195,13 +226,17 @@ final class Stay {
                 enter[p] = fits[i][p] && (subset >> i & 1) == 1;
             }
         }
+        int[] saved = new int[poses];
+        for (int p = 0; p < poses; p++) {
+            saved[p] = saved(p, subset);
+        }
         boolean better = true;
         while (better) {
             better = false;
             for (int p = 0; p < poses; p++) {
                 for (Move move : problem.poses().from(p)) {
                     for (int s = 0; s < 2 && enter[move.to()]; s++) {
-                        int by = least[row + 2 * move.to() + s] + move.seconds();
+                        int by = least[row + 2 * move.to() + s] + move.seconds() - saved[move.to()];
                         if (by < least[row + 2 * p + s]) {
                             least[row + 2 * p + s] = by;
                             better = true;
