@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leadwright.catalog.device.Device;
@@ -17,10 +16,7 @@ import leadwright.catalog.read.KitReader;
 import leadwright.catalog.text.Outcome;
 import leadwright.catalog.text.Problem;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Reads files and reports their problems; plans and writes nothing. */
 @Command(
@@ -33,30 +29,18 @@ import picocli.CommandLine.Spec;
             "Example:",
             "  leadwright check samples/brindlewick-ward-monitor.yaml samples/k1-marrowgate-bench.yaml"
         },
-        exitCodeListHeading = "%nExit codes:%n",
-        exitCodeList = {ExitCode.HELP_0, ExitCode.HELP_2},
-        synopsisHeading = "%nUsage: ",
-        abbreviateSynopsis = true,
-        descriptionHeading = "%n",
-        parameterListHeading = "%n",
-        optionListHeading = "")
-final class CheckCommand implements Callable<Integer> {
+        exitCodeList = {ExitCode.HELP_0, ExitCode.HELP_2})
+final class CheckCommand extends Verb {
 
     private static final Pattern KIND = Pattern.compile("(?m)^\\W*leadwright[\"']?\\s*:\\s*[\"']?(\\w+)/");
 
     @Parameters(paramLabel = "FILE", arity = "1..*", description = "device, kit or house files")
     private List<Path> files = new ArrayList<>();
 
-    @Mixin
-    private HelpOption help;
-
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() {
         List<String> problems = new ArrayList<>();
-        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter out = results();
         for (Path file : files) {
             try {
                 report(file, Inputs.bytes(file), out, problems);

@@ -1,6 +1,10 @@
 package leadwright.render.cli;
 
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
 
 /** What a plan can be written as. */
 enum DocumentFormat {
@@ -16,6 +20,20 @@ enum DocumentFormat {
     JSON,
     /** The readings table. */
     CSV;
+
+    /** Reads a format by its word, in large or small letters. */
+    static final class Word implements ITypeConverter<DocumentFormat> {
+        @Override
+        public DocumentFormat convert(String word) {
+            return Arrays.stream(values())
+                    .filter(each -> each.toString().equalsIgnoreCase(word))
+                    .findFirst()
+                    .orElseThrow(() -> new TypeConversionException("there is no format '" + word + "'; there are: "
+                            + Arrays.stream(values())
+                                    .map(DocumentFormat::toString)
+                                    .collect(Collectors.joining(", "))));
+        }
+    }
 
     /** As written on the command line. */
     @Override

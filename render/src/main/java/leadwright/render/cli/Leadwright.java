@@ -23,12 +23,7 @@ import picocli.CommandLine.IVersionProvider;
                     + " network. For qualified persons; the device's own instructions and local codes stand above"
                     + " every plan."
         },
-        exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.HELP_0, ExitCode.HELP_1, ExitCode.HELP_2, ExitCode.HELP_3, ExitCode.HELP_4},
-        synopsisHeading = "%nUsage: ",
-        descriptionHeading = "%n",
-        optionListHeading = "%n",
-        commandListHeading = "%nCommands:%n",
         mixinStandardHelpOptions = true,
         versionProvider = Leadwright.Version.class,
         subcommands = {

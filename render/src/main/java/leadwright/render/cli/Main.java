@@ -44,10 +44,14 @@ public final class Main {
         line.setOut(out);
         line.setErr(err);
         line.setUsageHelpWidth(100);
-        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setParameterExceptionHandler(new WrongUse());
         // A file may be called anything, also something that begins with @.
         line.setExpandAtFiles(false);
         line.setExecutionExceptionHandler((thrown, command, parsed) -> explain(thrown, err));
+        line.getSubcommands().values().stream()
+                .filter(each -> each.getCommand() instanceof Verb)
+                .forEach(Main::layHelpOut);
+        layHelpOut(line);
         int code;
         try {
             code = line.execute(arguments.length == 0 ? new String[] {"--help"} : arguments);
@@ -70,6 +74,20 @@ public final class Main {
         err.println("A fault of the program, not of your files; nothing was written. Please report this:");
         thrown.printStackTrace(err);
         return ExitCode.FAULT;
+    }
+
+    /** The same help page for every command. */
+    private static void layHelpOut(CommandLine command) {
+        boolean top = !command.getSubcommands().isEmpty();
+        command.getCommandSpec()
+                .usageMessage()
+                .synopsisHeading("%nUsage: ")
+                .abbreviateSynopsis(!top)
+                .descriptionHeading("%n")
+                .parameterListHeading("%n")
+                .optionListHeading(top ? "%n" : "")
+                .commandListHeading("%nCommands:%n")
+                .exitCodeListHeading("%nExit codes:%n");
     }
 
     private static IFactory factory(Function<Request, Outcome> planner) {

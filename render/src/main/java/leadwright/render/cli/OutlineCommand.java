@@ -8,14 +8,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import leadwright.catalog.table.ShippedFiles;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Lists the outlines, prints one, or writes one to a new file. */
 @Command(
@@ -29,14 +25,8 @@ import picocli.CommandLine.Spec;
             "Example:",
             "  leadwright outline ward-monitor --out our-monitor.yaml"
         },
-        exitCodeListHeading = "%nExit codes:%n",
-        exitCodeList = {ExitCode.HELP_0, ExitCode.HELP_2, ExitCode.HELP_4},
-        synopsisHeading = "%nUsage: ",
-        abbreviateSynopsis = true,
-        descriptionHeading = "%n",
-        parameterListHeading = "%n",
-        optionListHeading = "")
-final class OutlineCommand implements Callable<Integer> {
+        exitCodeList = {ExitCode.HELP_0, ExitCode.HELP_2, ExitCode.HELP_4})
+final class OutlineCommand extends Verb {
 
     @Parameters(paramLabel = "NAME", arity = "0..1", description = "an outline from the list")
     private Optional<String> name = Optional.empty();
@@ -44,15 +34,9 @@ final class OutlineCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FILE", description = "write it to this file, which may not exist yet")
     private Optional<Path> file = Optional.empty();
 
-    @Mixin
-    private HelpOption help;
-
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws IOException {
-        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter out = results();
         if (name.isEmpty()) {
             if (file.isPresent()) {
                 throw new BadInput("--out needs the name of an outline; there are: " + all());
@@ -75,7 +59,7 @@ final class OutlineCommand implements Callable<Integer> {
         try {
             Files.write(target, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         } catch (FileAlreadyExistsException e) {
-            spec.commandLine().getErr().println(target + " exists and is left as it is; name a new file");
+            talk().println(target + " exists and is left as it is; name a new file");
             return ExitCode.CANNOT_WRITE;
         }
         out.println("Wrote " + target + ". Compare every line with the device, then: leadwright plan " + target);

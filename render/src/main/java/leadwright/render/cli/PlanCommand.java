@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
-import java.util.concurrent.Callable;
 import java.util.function.Function;
 import leadwright.planner.Outcome;
 import leadwright.planner.Plan;
@@ -18,11 +17,8 @@ import leadwright.render.export.PlanJson;
 import leadwright.render.export.SafeWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
 /** From a device file to all documents. */
@@ -37,15 +33,9 @@ import picocli.CommandLine.TypeConversionException;
             "  leadwright plan samples/brindlewick-ward-monitor.yaml",
             "  leadwright plan monitor.yaml --kit bench.yaml --house house.yaml --out monitor --formats html,pdf"
         },
-        exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {ExitCode.HELP_0, ExitCode.HELP_1, ExitCode.HELP_2, ExitCode.HELP_3, ExitCode.HELP_4},
-        sortOptions = false,
-        synopsisHeading = "%nUsage: ",
-        abbreviateSynopsis = true,
-        descriptionHeading = "%n",
-        parameterListHeading = "%n",
-        optionListHeading = "")
-final class PlanCommand implements Callable<Integer> {
+        sortOptions = false)
+final class PlanCommand extends Verb {
 
     @Parameters(paramLabel = "DEVICE", description = "the device file (device/1)")
     private Path device;
@@ -73,6 +63,7 @@ final class PlanCommand implements Callable<Integer> {
             names = "--formats",
             paramLabel = "FORMAT",
             split = ",",
+            converter = DocumentFormat.Word.class,
             description = "what to write: svg, png, html, pdf, json, csv; else all")
     private Set<DocumentFormat> formats = EnumSet.allOf(DocumentFormat.class);
 
@@ -86,6 +77,7 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--on",
             paramLabel = "DATE",
+            converter = DateWord.class,
             description =
                     "the day of the test, as 2027-01-10: a tester past its calibration is then refused. Without it"
                             + " no calendar is looked at")
@@ -93,12 +85,6 @@ final class PlanCommand implements Callable<Integer> {
 
     @Option(names = "--json", description = "print the plan (plan/1) and write nothing")
     private boolean json;
-
-    @Mixin
-    private HelpOption help;
-
-    @Spec
-    private CommandSpec spec;
 
     private final Function<Request, Outcome> planner;
 
@@ -108,7 +94,7 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PrintWriter talk = spec.commandLine().getErr();
+        PrintWriter talk = talk();
         Inputs inputs = Inputs.read(device, kit, house, rules);
         Request request = new Request(inputs.device(), inputs.kit(), inputs.rules(), inputs.house(), occasion, on);
         try (Progress progress = new Progress(talk)) {
@@ -131,8 +117,8 @@ final class PlanCommand implements Callable<Integer> {
 
     private int planned(Plan plan, Inputs inputs, Progress progress) {
         int code = plan.partial() ? ExitCode.FALLS_SHORT : ExitCode.DONE;
-        PrintWriter results = spec.commandLine().getOut();
-        PrintWriter talk = spec.commandLine().getErr();
+        PrintWriter results = results();
+        PrintWriter talk = talk();
         if (json) {
             results.print(PlanJson.of(plan));
             print(talk, PlanReport.headline(plan));

@@ -23,12 +23,15 @@ final class PlanReport {
         return List.of(
                 plan.device().name() + " on " + plan.kit().name() + ", by "
                         + plan.rules().name() + edition + " (" + plan.occasion().replace('-', ' ') + ")",
-                count(plan.hookups().size(), "hookup") + " (" + proven(plan.hookupsProof(), "fewest") + "), "
-                        + count(plan.readings().size(), "reading") + ", "
-                        + minutes(plan.time().total()) + " ("
-                        + proven(plan.timeProof(), "least") + "), "
-                        + count(plan.time().startUps(), "start-up")
-                        + ". Plan " + plan.fingerprint().substring(0, 8) + ".");
+                plan.readings().isEmpty()
+                        ? "Nothing can be read with this kit. Plan "
+                                + plan.fingerprint().substring(0, 8) + "."
+                        : count(plan.hookups().size(), "hookup") + " (" + proven(plan.hookupsProof(), "fewest") + "), "
+                                + count(plan.readings().size(), "reading") + ", "
+                                + minutes(plan.time().total()) + " ("
+                                + proven(plan.timeProof(), "least") + "), "
+                                + count(plan.time().startUps(), "start-up")
+                                + ". Plan " + plan.fingerprint().substring(0, 8) + ".");
     }
 
     /** What a person must know, a line each. */

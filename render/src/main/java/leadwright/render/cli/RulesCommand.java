@@ -9,17 +9,13 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import leadwright.catalog.rules.NotDoneRow;
 import leadwright.catalog.rules.RuleSet;
 import leadwright.catalog.rules.RuleTable;
 import leadwright.catalog.table.RuleSets;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Lists the rule sets, or prints the limits of one with clause, mark and source. */
 @Command(
@@ -34,14 +30,8 @@ import picocli.CommandLine.Spec;
             "Example:",
             "  leadwright rules iec-62353-2014"
         },
-        exitCodeListHeading = "%nExit codes:%n",
-        exitCodeList = {ExitCode.HELP_0, ExitCode.HELP_2},
-        synopsisHeading = "%nUsage: ",
-        abbreviateSynopsis = true,
-        descriptionHeading = "%n",
-        parameterListHeading = "%n",
-        optionListHeading = "")
-final class RulesCommand implements Callable<Integer> {
+        exitCodeList = {ExitCode.HELP_0, ExitCode.HELP_2})
+final class RulesCommand extends Verb {
 
     @Parameters(paramLabel = "ID", arity = "0..1", description = "a rule set from the list")
     private Optional<String> id = Optional.empty();
@@ -49,15 +39,9 @@ final class RulesCommand implements Callable<Integer> {
     @Option(names = "--json", description = "print JSON")
     private boolean json;
 
-    @Mixin
-    private HelpOption help;
-
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() {
-        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter out = results();
         if (id.isPresent()) {
             RuleSet rules = Inputs.rules(id.get());
             if (json) {

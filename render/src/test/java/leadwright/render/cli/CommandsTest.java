@@ -13,6 +13,7 @@ import leadwright.catalog.table.ShippedFiles;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The commands that plan nothing, and what holds for all of them. */
@@ -60,6 +61,35 @@ class CommandsTest {
         assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(run.out()).isEmpty();
         assertThat(run.err()).contains("--jsn");
+    }
+
+    /** One line with what would be right, and where there is more; no help page, no class names. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    plan d --on 2027-02-30        | --on: '2027-02-30' is no day of the calendar; write year-month-day, as 2027-01-10
+                    plan d --on monday            | --on: 'monday' is no day of the calendar; write year-month-day, as 2027-01-10
+                    plan d --occasion monthly     | there are: acceptance, after-repair, recurrent, after-loan, incident
+                    plan d --formats svg,doc      | --formats: there is no format 'doc'; there are: svg, png, html, pdf, json, csv
+                    plan d --rules iec-1          | there are: iec-62353-2014, iec-60601-1-ed3
+                    plan d --json=maybe           | --json takes no value
+                    plan d e                      | 'e' is one argument too many
+                    plan d --edtion bench         | there is no option '--edtion'; there are: --formats, --help
+                    plan                          | DEVICE
+                    check                         | FILE
+                    outline nope                  | there are: defibrillator-monitor
+                    rules iec-1                   | there are: iec-62353-2014, iec-60601-1-ed3
+                    frob                          | there is no command 'frob'; there are: plan, check, outline, rules
+                    """)
+    void aBadValueGivesOneClearLine(String line, String says) {
+        Run run = Run.of(line.split(" +"));
+        assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains(says).doesNotContain("java.", "Exception", "Usage");
+        assertThat(run.err()
+                        .lines()
+                        .filter(each -> !each.endsWith("nothing was written."))
+                        .filter(each -> !each.startsWith("d: ")))
+                .hasSize(1);
     }
 
     @Test
