@@ -1,5 +1,6 @@
 package leadwright.planner;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,6 +33,7 @@ import leadwright.catalog.house.House;
 import leadwright.catalog.kit.Kit;
 import leadwright.catalog.quantity.Dimension;
 import leadwright.catalog.quantity.Quantity;
+import leadwright.catalog.read.HouseReader;
 
 /**
  * Small devices with a kit, drawn from a seed: the same seed gives the same case on every machine. Sizes are such that a
@@ -61,14 +63,29 @@ public final class RandomCases {
     public static Case any(long seed) {
         RandomCases cases = new RandomCases(seed);
         Device device = cases.device();
-        return new Case(seed, device, RandomKits.any(cases.random), House.defaults());
+        Kit kit = RandomKits.any(cases.random);
+        return new Case(seed, device, kit, cases.house());
     }
 
     /** Any device with a bench that lacks nothing: every tester property, and enough of every item. */
     public static Case withAmpleKit(long seed) {
         RandomCases cases = new RandomCases(seed);
         Device device = cases.device();
-        return new Case(seed, device, RandomKits.ample(4 + cases.random.nextInt(5)), House.defaults());
+        Kit kit = RandomKits.ample(4 + cases.random.nextInt(5));
+        return new Case(seed, device, kit, cases.house());
+    }
+
+    /** Mostly the usual choices; some houses re-plug under power, some let nothing float joined. */
+    private House house() {
+        StringBuilder text = new StringBuilder("leadwright: house/1\n");
+        if (random.nextInt(4) == 0) {
+            text.append("replug-under-power: after-earth-and-touch\n");
+        }
+        if (random.nextInt(4) == 0) {
+            text.append("float-joined: never\n");
+        }
+        return HouseReader.read("house", text.toString().getBytes(StandardCharsets.UTF_8))
+                .orThrow();
     }
 
     /** {@code count} cases from {@link #any}, seeds counted up from {@code firstSeed}. */

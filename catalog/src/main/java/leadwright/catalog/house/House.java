@@ -12,6 +12,8 @@ import leadwright.catalog.quantity.Quantity;
  * @param rules rule set in force
  * @param methods leakage methods in order of preference
  * @param capacitanceShare share of a limit that lead capacitance may take
+ * @param floatJoined whether what a reading leaves floating may share a bundle; readings that ask nothing of the wiring
+ *     are not concerned
  * @param department name of the department, where given
  */
 public record House(
@@ -25,6 +27,7 @@ public record House(
         ReplugUnderPower replugUnderPower,
         Quantity capacitanceShare,
         CapacitanceLimit capacitanceLimit,
+        FloatJoined floatJoined,
         PastDue pastDue,
         DecisionRule decision,
         Times times,
@@ -67,6 +70,7 @@ public record House(
                 ReplugUnderPower.NEVER,
                 new Quantity(leadwright.catalog.quantity.Dimension.RATIO, 100_000),
                 CapacitanceLimit.WARN,
+                FloatJoined.NOTED,
                 PastDue.REFUSE,
                 DecisionRule.SIMPLE,
                 Times.defaults(),

@@ -9,6 +9,7 @@ import leadwright.catalog.house.Aim;
 import leadwright.catalog.house.CapacitanceLimit;
 import leadwright.catalog.house.DecisionRule;
 import leadwright.catalog.house.EarthWord;
+import leadwright.catalog.house.FloatJoined;
 import leadwright.catalog.house.House;
 import leadwright.catalog.house.InsulationPolicy;
 import leadwright.catalog.house.LabelCode;
@@ -59,6 +60,7 @@ public final class HouseReader {
         Quantity share = share();
         CapacitanceLimit capacitance = word(
                 "capacitance-limit", CapacitanceLimit.values(), CapacitanceLimit::word, defaults.capacitanceLimit());
+        FloatJoined floatJoined = word("float-joined", FloatJoined.values(), FloatJoined::word, defaults.floatJoined());
         PastDue pastDue = word("past-due", PastDue.values(), PastDue::word, defaults.pastDue());
         DecisionRule decision = word("decision", DecisionRule.values(), DecisionRule::word, defaults.decision());
         Times times = TimesReading.of(top.optionalSection("times"));
@@ -88,6 +90,7 @@ public final class HouseReader {
                 replug,
                 share,
                 capacitance,
+                floatJoined,
                 pastDue,
                 decision,
                 times,

@@ -52,6 +52,7 @@ final class BrokenHouses {
         broken("paper: a4", "paper: §a3", "did you mean 'a4'?");
         broken("words: earth", "words: §grond", "did you mean 'ground'?");
         broken("aim: hookups", "aim: §hook-ups", "did you mean 'hookups'?");
+        broken("paper: a4", "paper: a4\nfloat-joined: §nevr", "'nevr' is not a word");
         broken("replug-under-power: never", "replug-under-power: §no", "'no' is not a word");
         broken("capacitance-share: 10 %", "capacitance-share: §10", "'10' has no unit; write for instance '10 %'");
         broken("capacitance-share: 10 %", "capacitance-share: §150 %", "more than the whole limit");

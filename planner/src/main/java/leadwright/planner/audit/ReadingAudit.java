@@ -11,6 +11,7 @@ import leadwright.catalog.device.AppliedPart;
 import leadwright.catalog.device.Connection;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.device.PartType;
+import leadwright.catalog.house.FloatJoined;
 import leadwright.catalog.kit.AtRest;
 import leadwright.catalog.kit.ItemKind;
 import leadwright.catalog.kit.Jacks;
@@ -141,6 +142,11 @@ final class ReadingAudit {
                 due.add(bundle.connections().size() + " connections on jack " + String.join("+", jacks));
             }
         }
+        breaches.check(
+                due.isEmpty() || what.demand().isNothing() || plan.house().floatJoined() == FloatJoined.NOTED,
+                Invariant.FLOATING_JOINED,
+                id,
+                "leaves " + due + " floating joined, which the house does not allow");
         String note = what.note().orElse("");
         String said = note.contains("joined while they float: ")
                 ? note.substring(note.indexOf("joined while they float: ") + "joined while they float: ".length())

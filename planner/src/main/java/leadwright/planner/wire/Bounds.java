@@ -141,7 +141,7 @@ final class Bounds {
     private int[] kinds() {
         int[] kinds = new int[scene.requirements().size()];
         java.util.Arrays.fill(kinds, -1);
-        Draft nothing = Draft.empty(scene.connections().size());
+        Draft nothing = Draft.empty(scene);
         int next = 0;
         for (Requirement each : core) {
             if (kinds[each.index()] >= 0) {
@@ -231,7 +231,7 @@ final class Bounds {
     /** Requirements of which no two share a hookup. */
     private Bound strangers() {
         List<Requirement> family = new ArrayList<>();
-        Draft nothing = Draft.empty(scene.connections().size());
+        Draft nothing = Draft.empty(scene);
         for (Requirement each : core) {
             boolean stranger = family.stream().allMatch(other -> fit.fits(nothing.with(other), each) == Verdict.NO);
             if (stranger) {

@@ -51,7 +51,7 @@ final class Cover {
         if (bound.hookups() > 1) {
             return bound;
         }
-        Draft all = Draft.of(scene.connections().size(), core);
+        Draft all = Draft.of(scene, core);
         boolean apart = core.stream().anyMatch(each -> !all.suits(scene, each));
         if (apart) {
             return bound.raised(2, "Some demands cannot share a hookup, so one is not enough.");
@@ -94,7 +94,7 @@ final class Cover {
                 }
             }
             if (chosen < 0) {
-                hookups.add(Draft.empty(scene.connections().size()).with(each));
+                hookups.add(Draft.empty(scene).with(each));
             } else {
                 hookups.set(chosen, hookups.get(chosen).with(each));
             }

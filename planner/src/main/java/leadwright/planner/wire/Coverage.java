@@ -34,6 +34,14 @@ public final class Coverage {
                 && bundled(hookup, demand.earthed(), jacks);
     }
 
+    /** Whether the wiring joins connections that the demand leaves floating; one that asks nothing is not concerned. */
+    static boolean floatsJoined(Hookup hookup, Demand demand) {
+        return !demand.isNothing()
+                && hookup.bundles().stream()
+                        .anyMatch(bundle -> bundle.connections().size() > 1
+                                && bundle.connections().stream().noneMatch(demand.all()::contains));
+    }
+
     private static boolean onlyPresent(Hookup hookup, Set<String> wanted) {
         return hookup.bundles().stream()
                 .flatMap(bundle -> bundle.connections().stream())

@@ -9,7 +9,8 @@ import java.util.Map;
 
 /**
  * A hookup as a set of requirements: the connections that they need present, cut into cells. Two connections are in one
- * cell when no requirement tells them apart; the wiring may join only such. Immutable.
+ * cell when no requirement tells them apart; the wiring may join only such. Where the house lets nothing float joined, what
+ * some requirement leaves floating is a cell of its own. Immutable.
  */
 final class Draft {
     private final List<Requirement> members;
@@ -18,8 +19,9 @@ final class Draft {
     private final int[] sizes;
     private final Duty duty;
     private final boolean earth;
+    private final boolean floatApart;
 
-    private Draft(List<Requirement> members, int[] cell, int cells, Duty duty, boolean earth) {
+    private Draft(List<Requirement> members, int[] cell, int cells, Duty duty, boolean earth, boolean floatApart) {
         this.members = members;
         this.cell = cell;
         this.cells = cells;
@@ -31,12 +33,13 @@ final class Draft {
         }
         this.duty = duty;
         this.earth = earth;
+        this.floatApart = floatApart;
     }
 
-    static Draft empty(int connections) {
-        int[] absent = new int[connections];
+    static Draft empty(Scene scene) {
+        int[] absent = new int[scene.connections().size()];
         Arrays.fill(absent, -1);
-        return new Draft(List.of(), absent, 0, Duty.ORDINARY, false);
+        return new Draft(List.of(), absent, 0, Duty.ORDINARY, false, scene.floatApart());
     }
 
     /** This hookup with one requirement more; cells are numbered by their first connection. */
@@ -45,20 +48,29 @@ final class Draft {
         all.add(more);
         int[] next = new int[cell.length];
         Map<Integer, Integer> numbers = new HashMap<>();
+        boolean asked = members.stream().anyMatch(each -> !each.all().isEmpty());
         for (int e = 0; e < cell.length; e++) {
             int was = cell[e];
             int role = more.role()[e];
             if (was < 0 && role == 0) {
                 next[e] = -1;
+            } else if (floatApart && floats(was, role, more, asked)) {
+                next[e] = numbers.computeIfAbsent(-1 - e, key -> numbers.size());
             } else {
                 next[e] = numbers.computeIfAbsent((was + 1) * 4 + role, key -> numbers.size());
             }
         }
-        return new Draft(List.copyOf(all), next, numbers.size(), duty.and(more.duty()), earth || more.earth());
+        return new Draft(
+                List.copyOf(all), next, numbers.size(), duty.and(more.duty()), earth || more.earth(), floatApart);
     }
 
-    static Draft of(int connections, Iterable<Requirement> members) {
-        Draft draft = empty(connections);
+    /** Whether a connection floats in the requirement that is added, or, new with it, in those before. */
+    private static boolean floats(int was, int role, Requirement more, boolean asked) {
+        return was < 0 ? asked : role == 0 && !more.all().isEmpty();
+    }
+
+    static Draft of(Scene scene, Iterable<Requirement> members) {
+        Draft draft = empty(scene);
         for (Requirement each : members) {
             draft = draft.with(each);
         }

@@ -37,6 +37,7 @@ final class Followers {
                 || scene.conflict()[each.index()][leader.index()]
                 || scene.conflict()[leader.index()][leader.index()]
                 || each.all().isEmpty() && scene.earthsIdleJacks()
+                || !floatsFollow(scene, each, leader)
                 || !capacitanceFollows(each, leader)) {
             return false;
         }
@@ -46,6 +47,11 @@ final class Followers {
             }
         }
         return true;
+    }
+
+    /** Where nothing may float joined, what the leader joins must not float in the other. */
+    private static boolean floatsFollow(Scene scene, Requirement each, Requirement leader) {
+        return !scene.floatApart() || each.all().isEmpty() || each.all().equals(leader.all());
     }
 
     private static boolean capacitanceFollows(Requirement each, Requirement leader) {

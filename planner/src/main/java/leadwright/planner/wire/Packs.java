@@ -57,7 +57,7 @@ final class Packs {
         enough = 1;
         all = false;
         unknownFits = true;
-        Draft nothing = Draft.empty(scene.connections().size());
+        Draft nothing = Draft.empty(scene);
         extend(nothing, fitting(nothing, offered), 0);
         return found.isEmpty() ? nothing : found.get(found.size() - 1);
     }
@@ -67,7 +67,7 @@ final class Packs {
         enough = heavyEnough;
         all = true;
         unknownFits = false;
-        Draft start = Draft.empty(scene.connections().size()).with(pivot);
+        Draft start = Draft.empty(scene).with(pivot);
         List<Requirement> others =
                 offered.stream().filter(each -> each != pivot).toList();
         extend(start, fitting(start, others), weight.applyAsLong(pivot));

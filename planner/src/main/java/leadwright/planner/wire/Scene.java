@@ -13,6 +13,7 @@ import leadwright.catalog.device.Connection;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.device.TouchPoint;
 import leadwright.catalog.house.CapacitanceLimit;
+import leadwright.catalog.house.FloatJoined;
 import leadwright.catalog.house.House;
 import leadwright.catalog.kit.AtRest;
 import leadwright.catalog.kit.Jacks;
@@ -93,6 +94,11 @@ record Scene(
                 .jacks()
                 .map(jacks -> jacks.atRest() == AtRest.EARTHED)
                 .orElse(false);
+    }
+
+    /** Whether the house lets nothing float joined. */
+    boolean floatApart() {
+        return house.floatJoined() == FloatJoined.NEVER;
     }
 
     boolean hardCapacitance() {

@@ -19,7 +19,7 @@ final class Shortage {
         if (requirement.earth() && earthLead.choices().isEmpty()) {
             return new Shortfall("earth leads", List.of(), earthLead.refusal(), List.of());
         }
-        Draft draft = Draft.empty(scene.connections().size()).with(requirement);
+        Draft draft = Draft.empty(scene).with(requirement);
         return new Shortfall(
                 "kit", List.copyOf(requirement.demand().all()), "does not fit: " + fit.fits(draft), List.of());
     }

@@ -74,7 +74,7 @@ public final class Wire {
     private Wiring wiring() {
         List<Requirement> possible = new ArrayList<>();
         for (Requirement each : scene.requirements()) {
-            Verdict alone = fit.fits(Draft.empty(scene.connections().size()).with(each));
+            Verdict alone = fit.fits(Draft.empty(scene).with(each));
             if (alone == Verdict.YES) {
                 possible.add(each);
             } else {
@@ -149,6 +149,7 @@ public final class Wire {
                         .jacks()
                         .map(jacks -> Coverage.covers(hookup, requirement.demand(), jacks))
                         .orElse(false)
+                && !(scene.floatApart() && Coverage.floatsJoined(hookup, requirement.demand()))
                 && new Rated(scene, fit.tray(requirement.duty()).bench(), hookup).carries(requirement);
     }
 }

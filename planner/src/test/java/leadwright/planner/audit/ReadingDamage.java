@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import leadwright.catalog.device.PartType;
+import leadwright.catalog.house.FloatJoined;
 import leadwright.catalog.kit.AtRest;
 import leadwright.catalog.kit.Ties;
 import leadwright.catalog.rules.QuantityKind;
@@ -62,6 +63,10 @@ final class ReadingDamage {
                         what -> with(what, "note", Optional.empty())));
         ward(
                 Invariant.FLOATING_JOINED,
+                "something floats joined where the house lets nothing",
+                ReadingDamage::forbidden);
+        ward(
+                Invariant.FLOATING_JOINED,
                 "a note of something that does not float",
                 plan -> Damage.obligation(
                         plan,
@@ -70,6 +75,11 @@ final class ReadingDamage {
                                         .filter(note -> note.contains("joined while they float"))
                                         .isEmpty(),
                         what -> what.noting("joined while they float: 2 connections on jack 1")));
+    }
+
+    /** The house of a plan in which something floats joined forbids it. */
+    private static Plan forbidden(Plan plan) {
+        return with(plan, "house", with(plan.house(), "floatJoined", FloatJoined.NEVER));
     }
 
     private void meaning() {

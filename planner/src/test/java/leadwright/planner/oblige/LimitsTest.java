@@ -49,6 +49,7 @@ class LimitsTest {
                 plain.replugUnderPower(),
                 plain.capacitanceShare(),
                 plain.capacitanceLimit(),
+                plain.floatJoined(),
                 plain.pastDue(),
                 plain.decision(),
                 plain.times(),

@@ -334,6 +334,7 @@ final class Bench {
                 underPower ? ReplugUnderPower.AFTER_EARTH_AND_TOUCH : ReplugUnderPower.NEVER,
                 d.capacitanceShare(),
                 d.capacitanceLimit(),
+                d.floatJoined(),
                 d.pastDue(),
                 d.decision(),
                 times,

@@ -29,6 +29,7 @@ final class BruteForce {
     private static final long MOST_TRIED = 2_000_000;
 
     private final SmallCase small;
+    private final boolean floatApart;
     private final Connectors connectors = Connectors.builtIn();
     private final Jacks jacks;
     private final List<Connection> connections;
@@ -59,8 +60,10 @@ final class BruteForce {
     private final List<Object> connectionInto = new ArrayList<>();
     private final Map<Integer, Object> linkInto = new HashMap<>();
 
-    BruteForce(SmallCase small) {
+    /** @param floatApart whether nothing may float joined */
+    BruteForce(SmallCase small, boolean floatApart) {
         this.small = small;
+        this.floatApart = floatApart;
         this.jacks = small.kit().tester().jacks().orElseThrow();
         this.jackTaken = new Object[jacks.count()];
         this.connections = small.connections();
@@ -273,7 +276,7 @@ final class BruteForce {
         return at;
     }
 
-    /** No two connections that some demand tells apart are joined. */
+    /** No two connections that some demand tells apart are joined, nor two that float where that is not allowed. */
     private boolean noMixture() {
         for (int a = 0; a < present.size(); a++) {
             for (int b = a + 1; b < present.size(); b++) {
@@ -306,7 +309,10 @@ final class BruteForce {
                 .anyMatch(demand -> demand.measured().contains(one)
                                 != demand.measured().contains(other)
                         || demand.against().contains(one) != demand.against().contains(other)
-                        || demand.earthed().contains(one) != demand.earthed().contains(other));
+                        || demand.earthed().contains(one) != demand.earthed().contains(other)
+                        || floatApart
+                                && !demand.all().contains(one)
+                                && !demand.all().contains(other));
     }
 
     private boolean finished() {

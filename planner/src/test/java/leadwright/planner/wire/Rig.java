@@ -1,5 +1,6 @@
 package leadwright.planner.wire;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -36,6 +37,7 @@ import leadwright.catalog.kit.SourceReading;
 import leadwright.catalog.kit.Tester;
 import leadwright.catalog.kit.Ties;
 import leadwright.catalog.quantity.Quantity;
+import leadwright.catalog.read.HouseReader;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.catalog.table.Connectors;
 import leadwright.planner.plan.Demand;
@@ -243,7 +245,17 @@ final class Rig {
     }
 
     static Wiring wire(Device device, Kit kit, List<Obligation> obligations) {
-        return Wire.wire(device, kit, House.defaults(), Connectors.builtIn(), obligations);
+        return wire(device, kit, House.defaults(), obligations);
+    }
+
+    static Wiring wire(Device device, Kit kit, House house, List<Obligation> obligations) {
+        return Wire.wire(device, kit, house, Connectors.builtIn(), obligations);
+    }
+
+    /** A house that lets nothing float joined. */
+    static House nothingFloatsJoined() {
+        return HouseReader.read("house", "leadwright: house/1\nfloat-joined: never\n".getBytes(StandardCharsets.UTF_8))
+                .orThrow();
     }
 
     static List<String> names(Device device) {

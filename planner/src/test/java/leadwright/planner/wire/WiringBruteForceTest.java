@@ -6,6 +6,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import leadwright.catalog.house.FloatJoined;
+import leadwright.catalog.house.House;
 import leadwright.catalog.table.Connectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,7 +38,14 @@ class WiringBruteForceTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("cases")
     void as_few_hookups_as_by_trying_everything(SmallCase small) {
-        compare(small);
+        compare(small, House.defaults());
+    }
+
+    /** The same cases for a house that is stricter. */
+    @ParameterizedTest(name = "{0}, nothing floats joined")
+    @MethodSource("cases")
+    void as_few_where_nothing_may_float_joined(SmallCase small) {
+        compare(small, Rig.nothingFloatsJoined());
     }
 
     /*
@@ -48,7 +57,13 @@ class WiringBruteForceTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("rows")
     void as_few_in_a_row_whose_bundles_may_stand_on_several_jacks(SmallCase small) {
-        compare(small);
+        compare(small, House.defaults());
+    }
+
+    @ParameterizedTest(name = "{0}, nothing floats joined")
+    @MethodSource("rows")
+    void as_few_in_a_row_where_nothing_may_float_joined(SmallCase small) {
+        compare(small, Rig.nothingFloatsJoined());
     }
 
     @Test
@@ -61,12 +76,23 @@ class WiringBruteForceTest {
         assertThat(linked).isPositive();
     }
 
-    private static void compare(SmallCase small) {
-        Wiring wiring = Rig.wire(small.device(), small.kit(), small.obligations());
+    private static void compare(SmallCase small, House house) {
+        boolean floatApart = house.floatJoined() == FloatJoined.NEVER;
+        Wiring wiring = Rig.wire(small.device(), small.kit(), house, small.obligations());
         new HookupCheck(small.device(), small.kit(), Connectors.builtIn()).check(wiring, small.obligations());
+        if (floatApart) {
+            small.obligations()
+                    .forEach(each -> wiring.hookups().stream()
+                            .filter(hookup -> wiring.takenIn().get(each.key()).contains(hookup.id()))
+                            .flatMap(hookup -> hookup.bundles().stream())
+                            .filter(bundle -> bundle.connections().size() > 1)
+                            .forEach(bundle -> assertThat(bundle.connections())
+                                    .as(each.key() + " in " + bundle.id())
+                                    .anyMatch(each.demand().all()::contains)));
+        }
 
         Set<Integer> unfit = new TreeSet<>();
-        int fewest = new BruteForce(small).fewest(unfit);
+        int fewest = new BruteForce(small, floatApart).fewest(unfit);
 
         assertThat(wiring.uncovered())
                 .as("uncovered")

@@ -13,6 +13,7 @@ import leadwright.catalog.kit.Kit;
 import leadwright.catalog.kit.KitItem;
 import leadwright.catalog.kit.Ties;
 import leadwright.planner.plan.Demand;
+import leadwright.planner.plan.Obligation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -49,6 +50,23 @@ class WiringFactsTest {
         Device over = wires(jacks * ways + 1);
         Wiring wiring = Rig.wire(over, kit, List.of(Rig.reading("all", Demand.of(Rig.names(over)))));
         assertThat(wiring.uncovered()).containsExactly("all");
+    }
+
+    /*
+     * "Others that float while sharing a bundle float joined: allowed, noted on the reading, and a house may forbid it."
+     *
+     *   c1   c2 c3 c4          c1 alone leaves the other three floating on one jack; where nothing may float joined,
+     *    |    \ | /           c1 and all four tied are in no hookup of two jacks together
+     *   [1]    [2]
+     */
+    @Test
+    void what_floats_joined_may_be_forbidden() {
+        Kit kit = Rig.kit(2, Ties.ANY, PINS, Rig.fanOut("fan", PLUG, SOCKET, 4, 1));
+        Device device = wires(4);
+        List<Obligation> wanted = List.of(
+                Rig.reading("one", Demand.of(List.of("p.c1"))), Rig.reading("all", Demand.of(Rig.names(device))));
+        proven(Rig.wire(device, kit, wanted), 1);
+        proven(Rig.wire(device, kit, Rig.nothingFloatsJoined(), wanted), 2);
     }
 
     /*

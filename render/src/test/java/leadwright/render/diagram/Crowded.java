@@ -182,6 +182,7 @@ final class Crowded {
                 d.replugUnderPower(),
                 d.capacitanceShare(),
                 d.capacitanceLimit(),
+                d.floatJoined(),
                 d.pastDue(),
                 d.decision(),
                 d.times(),

@@ -178,6 +178,7 @@ final class SmallBench {
                 usual.replugUnderPower(),
                 usual.capacitanceShare(),
                 usual.capacitanceLimit(),
+                usual.floatJoined(),
                 usual.pastDue(),
                 usual.decision(),
                 usual.times(),
