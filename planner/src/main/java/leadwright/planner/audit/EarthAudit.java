@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.device.TouchPoint;
+import leadwright.catalog.kit.EarthTest;
 import leadwright.catalog.kit.KitItem;
 import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.rules.EarthTestRow;
 import leadwright.catalog.rules.RuleSet;
+import leadwright.catalog.table.Conductors;
 import leadwright.catalog.table.Connectors;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.EarthPath;
@@ -52,6 +54,7 @@ final class EarthAudit {
         carries(items, where);
         if (path.pole().equals("part")) {
             reach(hookup, items, where);
+            driven(hookup, where);
         }
     }
 
@@ -72,6 +75,54 @@ final class EarthAudit {
                     where,
                     item.id() + " does not state that it carries " + set.get().text());
         }
+    }
+
+    /** The source drives the test current through all leads with the path at its limit, and a two-wire test nulls them. */
+    private void driven(Hookup hookup, String where) {
+        Optional<EarthTest> test = plan.kit().tester().earthTest();
+        Optional<Quantity> set = testCurrent();
+        if (test.isEmpty() || set.isEmpty()) {
+            return;
+        }
+        // Micro-ohms of copper at its greatest; what states no conductor has next to none, or only a small current.
+        BigDecimal leads = hookup.earth().stream()
+                .flatMap(path -> path.items().stream())
+                .flatMap(instance -> plan.kit().item(instance.substring(0, instance.lastIndexOf('/'))).stream())
+                .map(EarthAudit::copper)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        long limit = plan.readings().stream()
+                .map(Reading::obligation)
+                .filter(what -> what.phase() == Obligation.Phase.EARTH)
+                .flatMap(what -> what.limit().stream())
+                .mapToLong(each -> each.value().amount())
+                .max()
+                .orElse(0);
+        // Micro-ohms by nano-amperes are 1e-15 V, and the open-circuit voltage counts in 1e-6 V.
+        BigDecimal microvolts = leads.add(BigDecimal.valueOf(limit))
+                .multiply(BigDecimal.valueOf(set.get().amount()))
+                .movePointLeft(9);
+        breaches.check(
+                microvolts.compareTo(BigDecimal.valueOf(test.get().openCircuit().amount())) <= 0,
+                Invariant.EARTH_SOURCE,
+                where,
+                "the source of " + test.get().openCircuit().text() + " does not drive "
+                        + set.get().text() + " through leads and path");
+        boolean nulls = !test.get().wiring().equals("two-wire")
+                || test.get()
+                        .nullUpTo()
+                        .map(most -> leads.compareTo(BigDecimal.valueOf(most.amount())) <= 0)
+                        .orElse(true);
+        breaches.check(nulls, Invariant.EARTH_SOURCE, where, "the leads have more than the tester can null");
+    }
+
+    private static BigDecimal copper(KitItem item) {
+        return item.conductor()
+                .flatMap(size -> Conductors.builtIn().find(size))
+                .flatMap(conductor -> item.length()
+                        .map(length -> BigDecimal.valueOf(conductor.perMetre().amount())
+                                .multiply(BigDecimal.valueOf(length.amount()))
+                                .movePointLeft(6)))
+                .orElse(BigDecimal.ZERO);
     }
 
     /** The smallest of the tester's currents that is as much as every row of the rule set asks for on this device. */

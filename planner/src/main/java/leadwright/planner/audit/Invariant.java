@@ -20,6 +20,7 @@ public enum Invariant {
     UNSHROUDED,
     REACH,
     EARTH_PATH,
+    EARTH_SOURCE,
     COVERAGE,
     TIES,
     IDLE_JACKS,

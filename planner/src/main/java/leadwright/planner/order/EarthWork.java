@@ -143,8 +143,7 @@ final class EarthWork {
                                 ? "Take the " + texts.earth()
                                         + " lead's clip off its place and put the touch probe on that lead; only the probe"
                                         + " goes to a place while touch current is read."
-                                : "Plug the " + texts.earth() + " lead into the " + texts.earth()
-                                        + " jack with the touch probe on its end.",
+                                : "Plug a lead with the touch probe on its end into the " + texts.earth() + " jack.",
                         scene.times().action("clip"),
                         Account.EARTH_LEAD,
                         "This tester reads touch current through the " + texts.earth()

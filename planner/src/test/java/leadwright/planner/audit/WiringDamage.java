@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import leadwright.catalog.device.Device;
+import leadwright.catalog.kit.EarthTest;
 import leadwright.catalog.quantity.Dimension;
 import leadwright.catalog.quantity.Quantity;
 import leadwright.planner.Plan;
@@ -144,6 +145,15 @@ final class WiringDamage {
                 plan -> Damage.items(
                         plan, item -> item.id().equals("lead-earth") ? with(item, "current", Optional.empty()) : item));
         ward(
+                Invariant.EARTH_SOURCE,
+                "a source too weak for leads and path",
+                plan -> earthTest(plan, test -> with(test, "openCircuit", Quantity.of(Dimension.VOLTAGE, 2_000_000L))));
+        ward(
+                Invariant.EARTH_SOURCE,
+                "leads that cannot be nulled",
+                plan -> earthTest(
+                        plan, test -> with(test, "nullUpTo", Optional.of(Quantity.of(Dimension.RESISTANCE, 1_000L)))));
+        ward(
                 Invariant.UNSHROUDED,
                 "bare plugs under mains on a part",
                 plan -> Damage.items(
@@ -182,6 +192,11 @@ final class WiringDamage {
                                         hookup.earth(),
                                         path -> path.pole().equals("part"),
                                         WiringDamage::withoutClip))));
+    }
+
+    private static Plan earthTest(Plan plan, UnaryOperator<EarthTest> change) {
+        return Damage.tester(
+                plan, tester -> with(tester, "earthTest", tester.earthTest().map(change)));
     }
 
     private static leadwright.catalog.kit.KitItem rated(leadwright.catalog.kit.KitItem item, Quantity current) {
