@@ -16,7 +16,7 @@ final class HeadSection {
         Plan plan = sheet.plan();
         Xhtml page = sheet.page();
         if (plan.trainingCopy()) {
-            page.leaf("p", "alarm", "TRAINING COPY: NOT A RECORD. The tester is past its calibration date.");
+            page.leaf("p", "alarm", "TRAINING: not a record. The tester is past its calibration date.");
         }
         if (plan.partial()) {
             page.leaf(

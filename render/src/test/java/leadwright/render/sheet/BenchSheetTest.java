@@ -109,7 +109,7 @@ class BenchSheetTest {
     @Test
     void aTrainingCopyIsMarkedAndTheOthersSayTheyAreNone() throws Exception {
         assertThat(text(parsed(sheet(new SmallPlan().training()))))
-                .contains("TRAINING COPY: NOT A RECORD", "TRAINING")
+                .contains("TRAINING: not a record", "TRAINING")
                 .doesNotContain("Not a training copy");
         assertThat(text(parsed(sheet(new SmallPlan())))).contains("Not a training copy.");
     }
