@@ -43,6 +43,8 @@ final class EarthLead {
     private final Optional<Quantity> current;
     /** The least resistance of leads and path that the source could not drive its current through; in uohm. */
     private Optional<BigDecimal> tooMuch = Optional.empty();
+    /** The least resistance of leads that a two-wire tester could not null; in uohm. */
+    private Optional<BigDecimal> tooMuchToNull = Optional.empty();
 
     private final List<Obligation> obligations;
     private final Bench bench;
@@ -80,7 +82,7 @@ final class EarthLead {
         return most;
     }
 
-    private boolean carries(KitItem item) {
+    boolean carries(KitItem item) {
         // What a rated conductor of no stated size puts into the loop is unknown: harmless only with a small current.
         boolean known = item.length().isEmpty()
                 || item.conductor().isPresent()
@@ -91,7 +93,7 @@ final class EarthLead {
     }
 
     /** What is set; else the smallest test current that the tester has. */
-    private Quantity testCurrent() {
+    Quantity testCurrent() {
         return current.isPresent()
                 ? current.get()
                 : test().currents().stream().min(Comparator.naturalOrder()).orElseThrow();
@@ -123,6 +125,9 @@ final class EarthLead {
         String point = obligations.get(0).place().orElse("earth");
         List<Lead> parts = leads("part", point, EARTH_JACK, socket, terminals, Math.max(one, two));
         List<Choice> found = new ArrayList<>();
+        if (!references.isEmpty() && !test().sockets().contains(SECOND_JACK)) {
+            return List.of();
+        }
         if (references.isEmpty()) {
             for (Lead lead : parts) {
                 offer(found, List.of(lead), one, two);
@@ -141,7 +146,7 @@ final class EarthLead {
     }
 
     /** Where the second lead goes, for readings that need one. */
-    private static Optional<String> reference(Obligation each) {
+    static Optional<String> reference(Obligation each) {
         EarthSubject subject = each.earthSubject().orElse(EarthSubject.PLUG_TO_PART);
         return switch (subject) {
             case PLUG_TO_PART -> Optional.empty();
@@ -208,7 +213,16 @@ final class EarthLead {
         if (!test().wiring().equals("two-wire") || test().nullUpTo().isEmpty()) {
             return true;
         }
-        return microOhm.compareTo(BigDecimal.valueOf(test().nullUpTo().get().amount())) <= 0;
+        if (microOhm.compareTo(BigDecimal.valueOf(test().nullUpTo().get().amount())) <= 0) {
+            return true;
+        }
+        tooMuchToNull = Optional.of(tooMuchToNull.map(microOhm::min).orElse(microOhm));
+        return false;
+    }
+
+    /** The least resistance, in uohm, of leads that were refused for it alone: no null takes it away. */
+    Optional<BigDecimal> refusedToNull() {
+        return tooMuchToNull;
     }
 
     private long greatestLimit() {
@@ -254,7 +268,7 @@ final class EarthLead {
                 .orElse(BigDecimal.ZERO);
     }
 
-    private String terminal(Obligation each) {
+    String terminal(Obligation each) {
         String place = each.place().orElse("");
         Optional<String> surface = device.touchPoints().stream()
                 .filter(point -> point.id().equals(place))
@@ -268,7 +282,7 @@ final class EarthLead {
     }
 
     /** Distance and a fifth; a distance counted from another point adds to that point's own. */
-    private long reach(Obligation each) {
+    long reach(Obligation each) {
         long distance = distance(each.place().orElse(""), 0);
         return (distance * 6 + 4) / 5;
     }

@@ -27,10 +27,17 @@ final class Fit {
     private final int[] leafOf;
     private final Map<Duty, Tray> trays = new HashMap<>();
     private final Map<String, Verdict> known = new HashMap<>();
+    private final int mostArrangements;
     private long asked;
 
     Fit(Scene scene, EarthLead earthLead) {
+        this(scene, earthLead, Gather.MOST_ARRANGEMENTS);
+    }
+
+    /** @param mostArrangements budget of a menu: what needs more is unknown */
+    Fit(Scene scene, EarthLead earthLead, int mostArrangements) {
         this.scene = scene;
+        this.mostArrangements = mostArrangements;
         this.earthLead = earthLead;
         this.leaves = scene.leaves().stream().distinct().toList();
         this.leafOf = scene.leaves().stream().mapToInt(leaves::indexOf).toArray();
@@ -83,7 +90,7 @@ final class Fit {
     }
 
     Tray tray(Duty duty) {
-        return trays.computeIfAbsent(duty, wanted -> new Tray(scene, earthLead, wanted));
+        return trays.computeIfAbsent(duty, wanted -> new Tray(scene, earthLead, wanted, mostArrangements));
     }
 
     private record Found(Verdict verdict, Optional<Fitting> fitting) {

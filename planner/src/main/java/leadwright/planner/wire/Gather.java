@@ -2,10 +2,12 @@ package leadwright.planner.wire;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.PriorityQueue;
+import java.util.Queue;
 import java.util.Set;
 import java.util.TreeMap;
 import leadwright.catalog.kit.ItemKind;
@@ -20,7 +22,8 @@ import leadwright.catalog.kit.ItemKind;
  * is reached by placing its gathering items from the jacks outwards.
  */
 final class Gather {
-    private static final int MOST_ARRANGEMENTS = 20_000;
+    /** Budget of arrangements of a menu. */
+    static final int MOST_ARRANGEMENTS = 20_000;
 
     private final Bench bench;
     private final Routes routes;
@@ -29,12 +32,21 @@ final class Gather {
     private final int jackCount;
     private final boolean priced;
     private final boolean capacitance;
+    private final int mostArrangements;
 
     /**
      * @param priced whether cost counts, so that dearer options are kept only where they take less
      * @param capacitance whether capacitance counts
+     * @param mostArrangements budget of a menu
      */
-    Gather(Bench bench, Routes routes, Stock stock, String jackSocket, boolean priced, boolean capacitance) {
+    Gather(
+            Bench bench,
+            Routes routes,
+            Stock stock,
+            String jackSocket,
+            boolean priced,
+            boolean capacitance,
+            int mostArrangements) {
         this.bench = bench;
         this.routes = routes;
         this.stock = stock;
@@ -42,6 +54,7 @@ final class Gather {
         this.jackCount = stock.limits()[stock.limits().length - 1];
         this.priced = priced;
         this.capacitance = capacitance;
+        this.mostArrangements = mostArrangements;
     }
 
     /** Open sockets, pieces and capacitance taken by gathering items, and their placements. */
@@ -65,7 +78,7 @@ final class Gather {
     Menu menu(Cluster cluster) {
         List<Option> options = Menu.fresh();
         Set<String> seen = new HashSet<>();
-        Deque<Arrangement> queue = new ArrayDeque<>();
+        Queue<Arrangement> queue = priced ? new ArrayDeque<>() : mostPlacesFirst();
         int most = cluster.isLinked() ? 1 : Math.min(jackCount, cluster.size());
         for (int jacks = 1; jacks <= most; jacks++) {
             Map<Socket, Integer> open = sockets();
@@ -75,13 +88,21 @@ final class Gather {
         List<Part> useful = useful(cluster);
         boolean complete = true;
         int arrangements = 0;
+        int beaten = Integer.MAX_VALUE;
         while (!queue.isEmpty()) {
             Arrangement arrangement = queue.poll();
-            if (++arrangements > MOST_ARRANGEMENTS) {
+            if (arrangement.jacks() >= beaten) {
+                continue;
+            }
+            if (++arrangements > mostArrangements) {
                 return new Menu(options, false);
             }
             Seating seating = new Seating(this, arrangement, cluster);
             complete &= seating.into(options);
+            if (seating.takesNothing() && !priced) {
+                // Whatever needs as many jacks or more is beaten.
+                beaten = Math.min(beaten, arrangement.jacks());
+            }
             if (!seating.free() && arrangement.placements().size() < cluster.size() - arrangement.jacks()) {
                 for (Arrangement next : extended(arrangement, cluster, useful)) {
                     if (seen.add(next.key())) {
@@ -124,14 +145,18 @@ final class Gather {
         List<Arrangement> all = new ArrayList<>();
         for (Part part : useful) {
             for (Socket at : from.open().keySet()) {
-                for (Route route : routes.into(Leaf.trunk(part.out()), at)) {
+                List<Route> ways = routes.into(Leaf.trunk(part.out()), at);
+                // Where nothing need reach, what goes in directly is better than through more items.
+                boolean direct = cluster.reach() == 0 && ways.stream().anyMatch(way -> way.items() == 0);
+                for (Route route : direct ? List.of(ways.get(0)) : ways) {
                     int[] use = from.use().clone();
                     for (int piece = 0; piece < use.length; piece++) {
                         use[piece] += route.use()[piece];
                     }
                     use[part.piece()]++;
-                    if (stock.holds(count(use, from.jacks()))) {
-                        all.add(placed(from, part, route, at, use, cluster));
+                    Option.Placement placement = new Option.Placement(part, route, at);
+                    if (stock.holds(count(use, from.jacks())) && bringsMore(from, placement, cluster)) {
+                        all.add(placed(from, placement, use, cluster));
                     }
                 }
             }
@@ -139,12 +164,21 @@ final class Gather {
         return all;
     }
 
-    private Arrangement placed(Arrangement from, Part part, Route route, Socket at, int[] use, Cluster cluster) {
+    /** Whether it opens a kind of end of which there are not yet as many as there are chains. */
+    private boolean bringsMore(Arrangement from, Option.Placement placement, Cluster cluster) {
+        return placement.part().inlets().stream()
+                .map(inlet -> opened(placement, inlet, cluster.reach(), priced))
+                .anyMatch(socket -> from.open().getOrDefault(socket, 0) <= cluster.size());
+    }
+
+    private Arrangement placed(Arrangement from, Option.Placement placement, int[] use, Cluster cluster) {
+        Part part = placement.part();
+        Route route = placement.route();
+        Socket at = placement.at();
         Map<Socket, Integer> open = sockets();
         open.putAll(from.open());
         open.merge(at, -1, Integer::sum);
         open.values().removeIf(count -> count == 0);
-        Option.Placement placement = new Option.Placement(part, route, at);
         for (Part.Inlet inlet : part.inlets()) {
             open.merge(opened(placement, inlet, cluster.reach(), priced), 1, Integer::sum);
         }
@@ -171,6 +205,13 @@ final class Gather {
         long length = Math.min(reach, at.length() + route.length() + inlet.length());
         int depth = priced ? at.depth() + route.items() + 1 : 0;
         return new Socket(inlet.end(), inlet.also(), probe, length, inlet.fill(), depth);
+    }
+
+    /** The order in which an arrangement that beats others is soon met. */
+    private static Queue<Arrangement> mostPlacesFirst() {
+        return new PriorityQueue<>(Comparator.comparingInt(Arrangement::jacks)
+                .thenComparingInt((Arrangement each) -> -each.places())
+                .thenComparing(Arrangement::key));
     }
 
     /** Sockets in a fixed order, so that the same kit gives the same plan. */

@@ -10,6 +10,7 @@ import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import leadwright.catalog.device.AppliedPart;
 import leadwright.catalog.device.Connection;
+import leadwright.catalog.device.ConnectorDefinition;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.device.TouchPoint;
 import leadwright.catalog.house.CapacitanceLimit;
@@ -47,9 +48,7 @@ record Scene(
     private static final long INSULATION_MICROVOLTS = 500_000_000L;
 
     static Scene of(Device device, Kit kit, House house, Connectors table, List<Obligation> obligations) {
-        List<leadwright.catalog.device.ConnectorDefinition> definitions = new ArrayList<>(device.connectors());
-        definitions.addAll(kit.connectors());
-        Connectors connectors = table.with(definitions);
+        Connectors connectors = connectors(device, kit, table);
         List<Connection> connections = connections(device, obligations);
         Map<String, Integer> numbers = new HashMap<>();
         connections.forEach(each -> numbers.put(each.name(), numbers.size()));
@@ -66,6 +65,13 @@ record Scene(
                 new boolean[requirements.size()][requirements.size()]);
         scene.fillConflicts();
         return scene;
+    }
+
+    /** The table with what device and kit define. */
+    static Connectors connectors(Device device, Kit kit, Connectors table) {
+        List<ConnectorDefinition> definitions = new ArrayList<>(device.connectors());
+        definitions.addAll(kit.connectors());
+        return table.with(definitions);
     }
 
     int jackCount() {

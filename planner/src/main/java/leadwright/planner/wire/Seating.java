@@ -96,6 +96,11 @@ final class Seating {
         return nothingScarce && !gather.capacitance();
     }
 
+    /** Whether some option takes nothing scarce at all, jacks apart. */
+    boolean takesNothing() {
+        return free() && sum(gatherUse) == arrangement.jacks();
+    }
+
     /** Sockets of the arrangement, those together that serve alike; one that must be filled stands alone. */
     private List<Bank> banks() {
         List<Bank> banks = new ArrayList<>();

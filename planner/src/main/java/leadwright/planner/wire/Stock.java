@@ -21,13 +21,13 @@ record Stock(int[] scarce, int[] limits) {
         if (scene.linksHelp()) {
             add(most, mostUse(routes, Leaf.link(scene.jackSocket()), pieces), scene.jackCount());
         }
+        int chains = scene.leaves().size() + (scene.linksHelp() ? scene.jackCount() : 0);
         for (Part part : bench.parts()) {
             if (part.gathers()) {
-                most[part.piece()] = Integer.MAX_VALUE;
-                add(
-                        most,
-                        mostUse(routes, Leaf.trunk(part.out()), pieces),
-                        part.item().stock());
+                // Each has two inlets in use or more, so there are fewer of them than chains.
+                most[part.piece()] += chains;
+                int trunks = Math.min(chains, part.item().stock());
+                add(most, mostUse(routes, Leaf.trunk(part.out()), pieces), trunks);
             }
         }
         add(most, earthUse, 1);

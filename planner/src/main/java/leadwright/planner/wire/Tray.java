@@ -20,15 +20,15 @@ final class Tray {
     private final Map<Cluster, Menu> menus = new HashMap<>();
     private final Map<Cluster, Menu> priced = new HashMap<>();
 
-    Tray(Scene scene, EarthLead earthLead, Duty duty) {
+    Tray(Scene scene, EarthLead earthLead, Duty duty, int mostArrangements) {
         this.bench = new Bench(scene.kit(), scene.connectors(), duty);
         this.routes = new Routes(bench);
         this.earthLead = earthLead;
         this.stock = Stock.of(scene, bench, routes, earthLead.mostUse());
         this.jackSocket = scene.jackSocket();
         boolean capacitance = duty.mains() && scene.hardCapacitance();
-        this.gather = new Gather(bench, routes, stock, jackSocket, false, capacitance);
-        this.pricedGather = new Gather(bench, routes, stock, jackSocket, true, capacitance);
+        this.gather = new Gather(bench, routes, stock, jackSocket, false, capacitance, mostArrangements);
+        this.pricedGather = new Gather(bench, routes, stock, jackSocket, true, capacitance, mostArrangements);
     }
 
     Menu menu(Cluster cluster, boolean withCost) {

@@ -23,11 +23,11 @@ import leadwright.planner.plan.Shortfall;
  * {@link EarthLead} ways through items, 4 {@link Gather} menus of single cells, 5 {@link Row} the row of jacks, 6 {@link Fit}
  * whether a set of requirements fits one hookup, 7 {@link Followers} and {@link Twins} what need not be looked at twice, 8
  * {@link Bounds}, 9 {@link Cover} the fewest hookups, 10 {@link Build} items and jacks, 11 {@link Rated} and {@link Coverage}
- * what may be read where, 12 {@link Alike} hookups alike where they may be. None knows a later one.
+ * what may be read where, 12 {@link Alike} hookups alike where they may be, 13 {@link Shortage} what is missing. None knows a
+ * later one.
  */
 public final class Wire {
     private final Scene scene;
-    private final EarthLead earthLead;
     private final Fit fit;
     private final List<Shortfall> shortfalls = new ArrayList<>();
     private final List<String> uncovered = new ArrayList<>();
@@ -35,7 +35,6 @@ public final class Wire {
 
     private Wire(Scene scene, EarthLead earthLead) {
         this.scene = scene;
-        this.earthLead = earthLead;
         this.fit = new Fit(scene, earthLead);
     }
 
@@ -64,24 +63,30 @@ public final class Wire {
             Connectors connectors,
             List<Obligation> obligations,
             Optional<Quantity> earthCurrent) {
-        Scene scene = Scene.of(device, kit, house, connectors, obligations);
         List<Obligation> earth = obligations.stream()
                 .filter(each -> each.phase() == Obligation.Phase.EARTH)
                 .toList();
-        return new Wire(scene, new EarthLead(device, kit, scene.connectors(), earth, earthCurrent)).wiring();
+        Connectors all = Scene.connectors(device, kit, connectors);
+        EarthShortage earthShortage = new EarthShortage(device, kit, all, earth, earthCurrent);
+        List<Obligation> rest = obligations.stream()
+                .filter(each -> !earthShortage.uncovered().contains(each.key()))
+                .toList();
+        Scene scene = Scene.of(device, kit, house, all, rest);
+        Wire wire = new Wire(scene, new EarthLead(device, kit, all, earthShortage.served(), earthCurrent));
+        wire.shortfalls.addAll(earthShortage.shortfalls());
+        wire.uncovered.addAll(earthShortage.uncovered());
+        return wire.wiring();
     }
 
     private Wiring wiring() {
         List<Requirement> possible = new ArrayList<>();
+        List<Requirement> unfit = new ArrayList<>();
         for (Requirement each : scene.requirements()) {
             Verdict alone = fit.fits(Draft.empty(scene).with(each));
-            if (alone == Verdict.YES) {
-                possible.add(each);
-            } else {
-                uncovered.addAll(each.keys());
-                shortfalls.add(new Shortage(scene, fit, earthLead).of(each));
-            }
+            (alone == Verdict.YES ? possible : unfit).add(each);
         }
+        unfit.forEach(each -> uncovered.addAll(each.keys()));
+        shortfalls.addAll(new Shortage(scene).of(unfit));
         Cover.Covering covering = new Cover(scene, fit).cover(possible);
         List<Hookup> hookups = new ArrayList<>();
         List<Draft> drafts = sorted(covering.hookups());
@@ -128,6 +133,7 @@ public final class Wire {
         Map<String, List<String>> takenIn = new LinkedHashMap<>();
         List<String> all = hookups.stream().map(Hookup::id).toList();
         scene.obligations().forEach(each -> takenIn.put(each.key(), all));
+        uncovered.forEach(key -> takenIn.put(key, List.of()));
         for (Requirement requirement : scene.requirements()) {
             List<String> ids = new ArrayList<>();
             for (Hookup hookup : hookups) {
