@@ -124,15 +124,17 @@ final class Fit {
 
     /** Some cells on several jacks each, joined by kit items: fewest further jacks first. */
     private Found linked(Draft draft, List<Cluster> clusters, boolean priced) {
-        int spare =
-                Math.min(scene.jackCount() - draft.cells(), tray(draft.duty()).mostLinks());
+        int free = scene.jackCount() - draft.cells();
+        int spare = Math.min(free, tray(draft.duty()).mostLinks());
+        int unsearched = tray(draft.duty()).unsearchedLinks();
+        int hope = Math.min(free, spare + unsearched);
         int[] most = new int[draft.cells()];
-        Arrays.fill(most, 1 + spare);
-        Row.Linked free = Row.linked(draft.cells(), draft.ties(), draft.cells() + spare, most);
-        if (free.verdict() == Verdict.NO) {
+        Arrays.fill(most, 1 + hope);
+        Row.Linked any = Row.linked(draft.cells(), draft.ties(), draft.cells() + hope, most);
+        if (any.verdict() == Verdict.NO) {
             return Found.no();
         }
-        boolean unknown = free.verdict() == Verdict.UNKNOWN;
+        boolean unknown = any.verdict() == Verdict.UNKNOWN || unsearched > 0;
         String socket = scene.jackSocket();
         for (int links = 1; links <= spare; links++) {
             for (int[] extra : Shares.of(links, draft.cells())) {

@@ -225,7 +225,9 @@ final class Seating {
             Leaf leaf = cluster.groups().get(group).leaf();
             List<Seat> here = new ArrayList<>();
             for (Route route : gather.routes().into(leaf, socket)) {
-                if (leaf.reach() > 0 && route.length() + socket.length() < leaf.reach()) {
+                // An item that stands in two jacks itself is not written as a link, and so not used as one.
+                boolean itself = leaf.kind() == Leaf.Kind.LINK && route.items() == 0;
+                if (itself || leaf.reach() > 0 && route.length() + socket.length() < leaf.reach()) {
                     continue;
                 }
                 long cost = gather.priced() ? gather.cost(leaf, route, socket) : 0;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import leadwright.catalog.kit.ItemKind;
 
 /**
  * The kit laid out for one duty: bench, routes, what can run short, and the menus found so far.
@@ -57,6 +58,45 @@ final class Tray {
         return first.stream()
                 .mapToInt(piece -> bench.items().get(piece).stock())
                 .sum();
+    }
+
+    /**
+     * Pieces that may join jacks in a way that is not searched: a lead with a stackable plug that stands in two jacks itself,
+     * and one between branches of two fan-outs that each stand in a jack of their own and do not go into one another.
+     */
+    int unsearchedLinks() {
+        Leaf link = Leaf.link(jackSocket);
+        Set<Integer> pieces = new TreeSet<>();
+        for (Part part : bench.parts()) {
+            boolean stands = part.gathers() && bench.mates(part.out(), jackSocket);
+            if (stands && part.inlets().stream().anyMatch(inlet -> bench.takes(link, part, inlet))) {
+                pieces.add(part.piece());
+            }
+            if (part.item().kind() != ItemKind.FAN_OUT && betweenFanOuts(part)) {
+                pieces.add(part.piece());
+            }
+        }
+        return pieces.stream()
+                .mapToInt(piece -> bench.items().get(piece).stock())
+                .sum();
+    }
+
+    private boolean betweenFanOuts(Part lead) {
+        List<Part> fans = bench.parts().stream()
+                .filter(part -> part.item().kind() == ItemKind.FAN_OUT && bench.mates(part.out(), jackSocket))
+                .toList();
+        for (Part one : fans) {
+            for (Part other : fans) {
+                String here = one.inlets().get(0).end();
+                String there = other.inlets().get(0).end();
+                if (bench.mates(lead.out(), here)
+                        && bench.mates(lead.inlets().get(0).end(), there)
+                        && !bench.mates(other.out(), here)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     Bench bench() {

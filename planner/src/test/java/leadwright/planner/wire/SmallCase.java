@@ -67,6 +67,11 @@ record SmallCase(long seed, Device device, Kit kit, List<Demand> demands, List<B
         return new Drawing(new Random(seed * 0x9E3779B97F4A7C15L + 78)).row(seed);
     }
 
+    /** Bare plugs on a tester that ties neighbours: a lead with a stackable plug may itself stand in two jacks. */
+    static SmallCase drawStack(long seed) {
+        return new Drawing(new Random(seed * 0x9E3779B97F4A7C15L + 79)).stack(seed);
+    }
+
     private static final class Drawing {
         private static final List<String> TERMINALS =
                 List.of("snap-socket", "snap-socket", "tp15-socket", "skin-surface", "lab-4mm-plug", "pinch-clip");
@@ -119,6 +124,34 @@ record SmallCase(long seed, Device device, Kit kit, List<Demand> demands, List<B
                 rest.remove(one);
                 demands.add(
                         chance(50) ? Demand.of(List.of(one, pick(rest))) : Demand.of(List.of(one), rest, List.of()));
+                mains.add(false);
+            }
+            return new SmallCase(seed, device, Rig.kit(jacks, 3500, items), demands, mains);
+        }
+
+        SmallCase stack(long seed) {
+            int wires = 3 + random.nextInt(2);
+            Device device = Rig.device(Rig.part("p", PartType.CF, "snap-socket", wires));
+            List<KitItem> items = new ArrayList<>();
+            items.add(Rig.item("snap", ItemKind.ADAPTER, "snap-stud", "lab-4mm-plug", wires));
+            items.add(
+                    Rig.item("stack", ItemKind.LEAD, "lab-4mm-plug-stackable", "lab-4mm-plug", 1 + random.nextInt(2)));
+            if (chance(30)) {
+                items.add(Rig.item("lead", ItemKind.LEAD, "lab-4mm-plug", "lab-4mm-plug", 1));
+            }
+            if (chance(20)) {
+                items.add(Rig.fanOut("two", "lab-4mm-plug", "lab-4mm-socket", 2, 1));
+            }
+            Jacks jacks = new Jacks(wires + random.nextInt(2), "lab-4mm-socket", Ties.RUNS, AtRest.OPEN);
+            List<String> names = Rig.names(device);
+            List<Demand> demands = new ArrayList<>();
+            List<Boolean> mains = new ArrayList<>();
+            for (int i = 3 + random.nextInt(2); i > 0; i--) {
+                List<String> rest = new ArrayList<>(names);
+                String one = pick(rest);
+                rest.remove(one);
+                demands.add(
+                        chance(60) ? Demand.of(List.of(one, pick(rest))) : Demand.of(List.of(one), rest, List.of()));
                 mains.add(false);
             }
             return new SmallCase(seed, device, Rig.kit(jacks, 3500, items), demands, mains);
