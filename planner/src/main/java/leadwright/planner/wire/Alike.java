@@ -1,11 +1,13 @@
 package leadwright.planner.wire;
 
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.BiPredicate;
 import leadwright.catalog.kit.AtRest;
 import leadwright.catalog.kit.Kit;
@@ -19,13 +21,18 @@ import leadwright.planner.plan.Hookup;
  *
  * <p>Needs: the built hookups, and which requirements only one of them serves. Gives: the same number of hookups serving
  * the same. Method: a hookup whose wires all stand in another one as well is replaced by that other one less the wires that
- * are in the way; what floats need not be taken off. Cost: hookups² × requirements. Proof: none needed, the number of
+ * are in the way; what floats need not be taken off. Cost: hookups² × what one serves alone. Proof: none needed, the number of
  * hookups does not change and each exchange is checked by the same test of service.
  */
 final class Alike {
     private final Kit kit;
     private final List<Requirement> requirements;
     private final BiPredicate<Hookup, Requirement> serves;
+    /** By hookup: numbers of the requirements that it serves, and its joints. */
+    private final List<BitSet> served = new ArrayList<>();
+
+    private final List<Set<String>> joints = new ArrayList<>();
+    private final Map<Requirement, List<Set<String>>> sets = new HashMap<>();
 
     Alike(Kit kit, List<Requirement> requirements, BiPredicate<Hookup, Requirement> serves) {
         this.kit = kit;
@@ -46,6 +53,10 @@ final class Alike {
             return built;
         }
         List<Hookup> settled = new ArrayList<>(built);
+        settled.forEach(each -> {
+            served.add(served(each));
+            joints.add(joints(each));
+        });
         for (int i = 0; i < settled.size(); i++) {
             for (int j = 0; j < settled.size(); j++) {
                 if (i != j) {
@@ -63,16 +74,34 @@ final class Alike {
                 || mine.earth().isEmpty() != other.earth().isEmpty()) {
             return;
         }
-        List<Requirement> own = requirements.stream()
-                .filter(each -> serves.test(mine, each))
-                .filter(each -> settled.stream().noneMatch(hookup -> !hookup.equals(mine) && serves.test(hookup, each)))
-                .toList();
+        List<Requirement> own = own(at);
         Optional<Hookup> thinned = thinned(other, own, mine.id());
         if (thinned.isPresent()
-                && own.stream().allMatch(each -> serves.test(thinned.get(), each))
-                && difference(thinned.get(), other) < nearest(settled, at)) {
+                && difference(thinned.get(), other) < nearest(settled, at)
+                && own.stream().allMatch(each -> serves.test(thinned.get(), each))) {
             settled.set(at, thinned.get());
+            joints.set(at, joints(thinned.get()));
+            served.set(at, served(thinned.get()));
         }
+    }
+
+    private BitSet served(Hookup hookup) {
+        BitSet served = new BitSet();
+        for (int r = 0; r < requirements.size(); r++) {
+            served.set(r, serves.test(hookup, requirements.get(r)));
+        }
+        return served;
+    }
+
+    /** Requirements that this hookup alone serves. */
+    private List<Requirement> own(int at) {
+        BitSet own = (BitSet) served.get(at).clone();
+        for (int i = 0; i < served.size(); i++) {
+            if (i != at) {
+                own.andNot(served.get(i));
+            }
+        }
+        return own.stream().mapToObj(requirements::get).toList();
     }
 
     private static boolean touches(Hookup hookup, Set<String> connections) {
@@ -80,17 +109,13 @@ final class Alike {
     }
 
     /** The other hookup less every wire that shares a bundle with a set it does not belong to. */
-    private static Optional<Hookup> thinned(Hookup other, List<Requirement> own, String id) {
-        Set<String> kept = new TreeSet<>();
+    private Optional<Hookup> thinned(Hookup other, List<Requirement> own, String id) {
+        Set<String> kept = new HashSet<>();
         other.chains().forEach(chain -> kept.add(chain.connection()));
-        Set<String> needed = new HashSet<>();
         for (Requirement each : own) {
-            Demand demand = each.demand();
-            needed.addAll(demand.all());
-            for (Set<String> set : List.of(demand.measured(), demand.against(), demand.earthed())) {
+            for (Set<String> set : sets(each)) {
                 for (Bundle bundle : other.bundles()) {
-                    boolean some = bundle.connections().stream().anyMatch(set::contains);
-                    if (some) {
+                    if (bundle.connections().stream().anyMatch(set::contains)) {
                         bundle.connections().stream()
                                 .filter(name -> !set.contains(name))
                                 .forEach(kept::remove);
@@ -98,10 +123,19 @@ final class Alike {
                 }
             }
         }
-        if (!kept.containsAll(needed)) {
-            return Optional.empty();
-        }
-        return Optional.of(keep(other, kept, id));
+        boolean all = own.stream().flatMap(each -> sets(each).stream()).allMatch(kept::containsAll);
+        return all ? Optional.of(keep(other, kept, id)) : Optional.empty();
+    }
+
+    /** The sets of a requirement's demand, quick to ask. */
+    private List<Set<String>> sets(Requirement requirement) {
+        Demand demand = requirement.demand();
+        return sets.computeIfAbsent(
+                requirement,
+                key -> List.of(
+                        new HashSet<>(demand.measured()),
+                        new HashSet<>(demand.against()),
+                        new HashSet<>(demand.earthed())));
     }
 
     private static Hookup keep(Hookup other, Set<String> kept, String id) {
@@ -119,11 +153,11 @@ final class Alike {
         return new Hookup(id, bundles, chains, other.earth());
     }
 
-    private static int nearest(List<Hookup> settled, int at) {
+    private int nearest(List<Hookup> settled, int at) {
         int least = Integer.MAX_VALUE;
         for (int i = 0; i < settled.size(); i++) {
             if (i != at) {
-                least = Math.min(least, difference(settled.get(at), settled.get(i)));
+                least = Math.min(least, difference(joints.get(at), joints.get(i)));
             }
         }
         return least;
@@ -131,11 +165,15 @@ final class Alike {
 
     /** Joints of one hookup and not of the other. */
     private static int difference(Hookup one, Hookup other) {
-        Set<String> joints = joints(one);
-        Set<String> common = new HashSet<>(joints);
-        Set<String> others = joints(other);
-        common.retainAll(others);
-        return joints.size() + others.size() - 2 * common.size();
+        return difference(joints(one), joints(other));
+    }
+
+    private static int difference(Set<String> joints, Set<String> others) {
+        int common = 0;
+        for (String each : joints) {
+            common += others.contains(each) ? 1 : 0;
+        }
+        return joints.size() + others.size() - 2 * common;
     }
 
     private static Set<String> joints(Hookup hookup) {

@@ -3,15 +3,18 @@ package leadwright.planner.wire;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import leadwright.catalog.kit.KitItem;
 import leadwright.planner.plan.Chain;
 import leadwright.planner.plan.Hookup;
 
 /**
- * Phase 11: whether the items of a hookup, as it is wired, may carry a requirement's readings.
+ * Phase 11a: whether the items of a hookup, as it is wired, may carry a requirement's readings.
  *
  * <p>Needs: a hookup and a bench for the duty. Gives: yes or no. Method: every present chain's items are rated, every joint
  * keeps what the duty asks for, no end that must be filled is free, the measured chains keep to a hard limit on capacitance.
@@ -21,38 +24,49 @@ final class Rated {
     private final Scene scene;
     private final Bench bench;
     private final Hookup hookup;
+    private final Map<String, Leaf> leaves = new HashMap<>();
+    private final Map<Part, Set<Part.Inlet>> inlets = new IdentityHashMap<>();
+    private Optional<Boolean> sound = Optional.empty();
 
     Rated(Scene scene, Bench bench, Hookup hookup) {
         this.scene = scene;
         this.bench = bench;
         this.hookup = hookup;
+        for (int e = 0; e < scene.leaves().size(); e++) {
+            leaves.put(scene.name(e), scene.leaves().get(e));
+        }
     }
 
     boolean carries(Requirement requirement) {
-        Map<String, Set<String>> inlets = new HashMap<>();
+        if (sound.isEmpty()) {
+            sound = Optional.of(isSound());
+        }
+        return sound.get() && withinCapacitance(requirement);
+    }
+
+    /** What depends on the hookup and the duty alone. */
+    private boolean isSound() {
+        Map<String, Set<String>> taken = new HashMap<>();
         for (Chain chain : hookup.chains()) {
             if (!chainMates(chain)) {
                 return false;
             }
             String from = chain.connection();
             for (String instance : chain.items()) {
-                inlets.computeIfAbsent(instance, key -> new HashSet<>()).add(from);
+                taken.computeIfAbsent(instance, key -> new HashSet<>()).add(from);
                 from = instance;
             }
         }
         hookup.bundles()
                 .forEach(bundle -> bundle.links()
-                        .forEach(link -> inlets.computeIfAbsent(link, key -> new HashSet<>())
+                        .forEach(link -> taken.computeIfAbsent(link, key -> new HashSet<>())
                                 .add("link")));
-        return inlets.entrySet().stream()
-                        .allMatch(each -> full(each.getKey(), each.getValue().size()))
-                && withinCapacitance(requirement);
+        return taken.entrySet().stream()
+                .allMatch(each -> full(each.getKey(), each.getValue().size()));
     }
 
     private boolean chainMates(Chain chain) {
-        int number =
-                scene.connections().stream().map(each -> each.name()).toList().indexOf(chain.connection());
-        Leaf leaf = scene.leaves().get(number);
+        Leaf leaf = leaves.get(chain.connection());
         Set<String> offered = new HashSet<>();
         for (int i = 0; i < chain.items().size(); i++) {
             KitItem item = item(chain.items().get(i));
@@ -61,7 +75,7 @@ final class Rated {
                 if (!part.item().equals(item)) {
                     continue;
                 }
-                for (Part.Inlet inlet : part.inlets()) {
+                for (Part.Inlet inlet : inlets(part)) {
                     boolean joined = i == 0
                             ? bench.takes(leaf, part, inlet)
                             : offered.stream().anyMatch(end -> bench.mates(end, inlet.end()));
@@ -75,6 +89,11 @@ final class Rated {
         return chain.items().isEmpty()
                 ? bench.mates(leaf.terminal(), scene.jackSocket())
                 : offered.stream().anyMatch(end -> bench.mates(end, scene.jackSocket()));
+    }
+
+    /** Each kind of inlet once: a wide fan-out has hundreds that are alike. */
+    private Set<Part.Inlet> inlets(Part part) {
+        return inlets.computeIfAbsent(part, key -> new LinkedHashSet<>(part.inlets()));
     }
 
     private boolean full(String instance, int used) {

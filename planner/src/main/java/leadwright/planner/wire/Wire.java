@@ -22,13 +22,14 @@ import leadwright.planner.plan.Shortfall;
  * <p>The phases: 1 {@link Scene} numbers the problem, 2 {@link Bench} the kit as a duty allows it, 3 {@link Routes} and
  * {@link EarthLead} ways through items, 4 {@link Gather} menus of single cells, 5 {@link Row} the row of jacks, 6 {@link Fit}
  * whether a set of requirements fits one hookup, 7 {@link Followers} and {@link Twins} what need not be looked at twice, 8
- * {@link Bounds}, 9 {@link Cover} the fewest hookups, 10 {@link Build} items and jacks, 11 {@link Rated} and {@link Coverage}
+ * {@link Bounds}, 9 {@link Cover} the fewest hookups, 10 {@link Build} items and jacks, 11 {@link Service}
  * what may be read where, 12 {@link Alike} hookups alike where they may be, 13 {@link Shortage} what is missing. None knows a
  * later one.
  */
 public final class Wire {
     private final Scene scene;
     private final Fit fit;
+    private final Service service;
     private final List<Shortfall> shortfalls = new ArrayList<>();
     private final List<String> uncovered = new ArrayList<>();
     private final List<String> warnings = new ArrayList<>();
@@ -36,6 +37,7 @@ public final class Wire {
     private Wire(Scene scene, EarthLead earthLead) {
         this.scene = scene;
         this.fit = new Fit(scene, earthLead);
+        this.service = new Service(scene, fit);
     }
 
     /**
@@ -96,7 +98,7 @@ public final class Wire {
         if (hookups.isEmpty()) {
             hookups.add(new Hookup("H1", List.of(), List.of(), List.of()));
         }
-        List<Hookup> alike = new Alike(scene.kit(), possible, this::serves).settle(hookups, Therapy.names(scene));
+        List<Hookup> alike = new Alike(scene.kit(), possible, service::serves).settle(hookups, Therapy.names(scene));
         Map<String, List<String>> takenIn = takenIn(alike);
         return new Wiring(alike, takenIn, proof(covering, hookups.size()), shortfalls, uncovered, warnings);
     }
@@ -137,25 +139,12 @@ public final class Wire {
         for (Requirement requirement : scene.requirements()) {
             List<String> ids = new ArrayList<>();
             for (Hookup hookup : hookups) {
-                if (serves(hookup, requirement)) {
+                if (service.serves(hookup, requirement)) {
                     ids.add(hookup.id());
                 }
             }
             requirement.keys().forEach(key -> takenIn.put(key, List.copyOf(ids)));
         }
         return takenIn;
-    }
-
-    private boolean serves(Hookup hookup, Requirement requirement) {
-        if (requirement.earth()) {
-            return !hookup.earth().isEmpty();
-        }
-        return scene.kit()
-                        .tester()
-                        .jacks()
-                        .map(jacks -> Coverage.covers(hookup, requirement.demand(), jacks))
-                        .orElse(false)
-                && !(scene.floatApart() && Coverage.floatsJoined(hookup, requirement.demand()))
-                && new Rated(scene, fit.tray(requirement.duty()).bench(), hookup).carries(requirement);
     }
 }
