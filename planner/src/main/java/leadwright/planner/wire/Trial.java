@@ -31,8 +31,7 @@ final class Trial {
     Verdict verdict(Device device, Kit kit, House house, Obligation reading) {
         asked++;
         Scene own = alone(device, kit, house, reading);
-        Draft draft =
-                Draft.empty(own).with(own.requirements().get(0));
+        Draft draft = Draft.empty(own).with(own.requirements().get(0));
         Verdict verdict = new Fit(own, none(device, kit), MOST_ARRANGEMENTS).fits(draft);
         unknownMet |= verdict == Verdict.UNKNOWN;
         return verdict;
