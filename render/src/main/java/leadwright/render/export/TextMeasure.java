@@ -5,8 +5,8 @@ import java.io.UncheckedIOException;
 
 /**
  * How much room text takes in the shipped faces ({@link Fonts}). Widths are sums of the font's own advance
- * widths, read by FontBox: no kerning, no ligatures, so a viewer that kerns sets the text a little narrower, never
- * wider. Only the tables needed are read; no window toolkit is started.
+ * widths: no kerning, no ligatures, so a viewer that kerns sets the text a little narrower, never wider. Those of usual
+ * characters stand in a table ({@link Advances}), so that neither a font nor a window toolkit is read for them.
  *
  * <p>A character the font lacks counts as wide as the sign that is printed for it.
  */
@@ -37,13 +37,19 @@ public final class TextMeasure {
 
     /** Width of one line of text over the type size, so that it serves any unit. */
     public static double widthEm(String text, boolean bold) {
-        Fonts.Face face = Fonts.face(bold);
+        long units = 0;
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            units += advance(text.codePointAt(i), bold);
+        }
+        return (double) units / Advances.UNITS_PER_EM;
+    }
+
+    private static int advance(int codePoint, boolean bold) {
+        if (Advances.knows(codePoint)) {
+            return Advances.of(codePoint, bold);
+        }
         try {
-            long units = 0;
-            for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
-                units += face.advance(text.codePointAt(i));
-            }
-            return (double) units / face.unitsPerEm();
+            return Fonts.face(bold).advance(codePoint);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -51,6 +57,6 @@ public final class TextMeasure {
 
     /** Whether the shipped faces have a sign for this character; for others a substitute is printed. */
     public static boolean hasGlyph(int codePoint) {
-        return Fonts.hasGlyph(codePoint);
+        return Advances.knows(codePoint) ? Advances.hasGlyph(codePoint) : Fonts.hasGlyph(codePoint);
     }
 }
