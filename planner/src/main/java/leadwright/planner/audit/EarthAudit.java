@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import leadwright.catalog.device.Device;
-import leadwright.catalog.device.TouchPoint;
 import leadwright.catalog.kit.EarthTest;
 import leadwright.catalog.kit.KitItem;
 import leadwright.catalog.quantity.Quantity;
@@ -197,19 +196,24 @@ final class EarthAudit {
         }
     }
 
-    /** Routed distance of a touch point in micrometres, over the points it counts from. */
+    /** Routed distance of a touch or earth point in micrometres, over the points it counts from. */
     static long distance(Device device, String place, int depth) {
-        if (depth > device.touchPoints().size()) {
+        if (depth > device.touchPoints().size() + device.earthPoints().size()) {
             return 0;
         }
         return device.touchPoints().stream()
                 .filter(point -> point.id().equals(place))
                 .findFirst()
-                .map(point -> point.distance().map(Quantity::amount).orElse(0L) + onward(device, point, depth))
+                .map(point -> onward(device, point.distance(), point.from(), depth))
+                .or(() -> device.earthPoints().stream()
+                        .filter(point -> point.id().equals(place))
+                        .findFirst()
+                        .map(point -> onward(device, point.distance(), point.from(), depth)))
                 .orElse(0L);
     }
 
-    private static long onward(Device device, TouchPoint point, int depth) {
-        return point.from().map(next -> distance(device, next, depth + 1)).orElse(0L);
+    private static long onward(Device device, Optional<Quantity> own, Optional<String> from, int depth) {
+        return own.map(Quantity::amount).orElse(0L)
+                + from.map(next -> distance(device, next, depth + 1)).orElse(0L);
     }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import leadwright.catalog.device.Connection;
 import leadwright.catalog.house.Times;
 import leadwright.catalog.kit.KitItem;
+import leadwright.catalog.rules.QuantityKind;
 import leadwright.catalog.table.Connectors;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Joint;
@@ -36,6 +37,7 @@ final class TimeAudit {
         sums();
         MainsState state = MainsState.OFF;
         String group = "";
+        boolean checked = false;
         Map<String, Reading> readings = new HashMap<>();
         plan.readings().forEach(reading -> readings.put(reading.id(), reading));
         for (Step step : plan.steps()) {
@@ -45,6 +47,7 @@ final class TimeAudit {
                 case SHUT_DOWN -> due = OptionalInt.of(seconds(plan.device().shutDown()));
                 case TIE -> due = OptionalInt.of(seconds(times.action("select")));
                 case TOUCH -> due = OptionalInt.of(seconds(times.action("touch")));
+                case CLIP -> due = OptionalInt.of(seconds(times.action("clip")) + walk(step));
                 case NULL -> due = OptionalInt.of(seconds(times.action("null")));
                 // Taking a source off is in the seconds of its reading.
                 case SWITCH -> due = step.place().isEmpty() ? switching(state, step.state()) : OptionalInt.of(0);
@@ -58,7 +61,9 @@ final class TimeAudit {
                                 ? ""
                                 : reading.obligation().mode();
                         String here = step.state() + " " + step.hookup() + " " + mode;
-                        boolean first = !here.equals(group);
+                        // Checks follow one another before the device is plugged in, and at the end.
+                        boolean check = reading.obligation().phase() == Obligation.Phase.CHECK;
+                        boolean first = check ? !checked : !here.equals(group);
                         due = reading(reading.obligation(), first);
                         if (reading.obligation().phase() == Obligation.Phase.ORDINARY
                                 || reading.obligation().phase() == Obligation.Phase.MAINS_ON_PART) {
@@ -74,6 +79,10 @@ final class TimeAudit {
                         "step " + step.number(),
                         step.does().word() + " takes " + due.getAsInt() + " s, not " + step.seconds());
             }
+            checked = step.reading()
+                    .map(readings::get)
+                    .filter(reading -> reading.obligation().phase() == Obligation.Phase.CHECK)
+                    .isPresent();
             boolean changes = step.does() == Step.Act.SWITCH && step.place().isEmpty();
             if (changes || step.does() == Step.Act.START) {
                 state = step.state();
@@ -124,6 +133,14 @@ final class TimeAudit {
 
     private static int seconds(leadwright.catalog.quantity.Quantity time) {
         return (int) ((time.amount() + 999) / 1000);
+    }
+
+    /** There and back, a second for each 1.2 m. */
+    private int walk(Step step) {
+        long micrometres = step.place()
+                .map(place -> EarthAudit.distance(plan.device(), place, 0))
+                .orElse(0L);
+        return (int) ((2 * micrometres + 1_199_999) / 1_200_000);
     }
 
     private OptionalInt switching(MainsState from, MainsState to) {
@@ -196,7 +213,10 @@ final class TimeAudit {
                                 ? seconds(times.action("flex-cord"))
                                 : 0)
                         + write);
-            case CHECK -> OptionalInt.empty();
+            case CHECK ->
+                OptionalInt.of(seconds(times.action(
+                                what.quantity() == QuantityKind.PROOF ? "read-earth" : first ? "read-first" : "read"))
+                        + write);
         };
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import leadwright.catalog.device.EarthPoint;
 import leadwright.catalog.device.TouchPoint;
 import leadwright.catalog.quantity.Quantity;
 import leadwright.planner.plan.EarthPath;
@@ -259,9 +260,7 @@ final class EarthWork {
     }
 
     private void clip(String what, String place) {
-        int walk = distance(place)
-                .map(distance -> Math.toIntExact((2 * distance.amount() + STRIDE - 1) / STRIDE))
-                .orElse(0);
+        int walk = Math.toIntExact((2 * routed(place, 0) + STRIDE - 1) / STRIDE);
         steps.add(draft(
                         Act.CLIP,
                         "Put " + what + " on " + texts.place(place) + ", on bare metal.",
@@ -271,15 +270,29 @@ final class EarthWork {
                 .at(place));
     }
 
-    private Optional<Quantity> distance(String place) {
-        return scene.device().touchPoints().stream()
-                .filter(each -> each.id().equals(place))
-                .findFirst()
-                .flatMap(TouchPoint::distance)
-                .or(() -> scene.device().earthPoints().stream()
-                        .filter(each -> each.id().equals(place))
-                        .findFirst()
-                        .flatMap(each -> each.distance()));
+    /** Micrometres from the tester's place, over the points that a distance counts from. */
+    private long routed(String place, int hops) {
+        if (hops
+                > scene.device().touchPoints().size()
+                        + scene.device().earthPoints().size()) {
+            return 0;
+        }
+        for (TouchPoint each : scene.device().touchPoints()) {
+            if (each.id().equals(place)) {
+                return routed(each.distance(), each.from(), hops);
+            }
+        }
+        for (EarthPoint each : scene.device().earthPoints()) {
+            if (each.id().equals(place)) {
+                return routed(each.distance(), each.from(), hops);
+            }
+        }
+        return 0;
+    }
+
+    private long routed(Optional<Quantity> own, Optional<String> from, int hops) {
+        return own.map(Quantity::amount).orElse(0L)
+                + from.map(point -> routed(point, hops + 1)).orElse(0L);
     }
 
     private void reading(Obligation what) {
