@@ -107,10 +107,12 @@ record Course(List<Stretch> stretches) {
                 case START, SHUT_DOWN, WAIT, MAKE_SAFE -> builder.act(step);
                 // The ticks at the head cover the looks before the first hookup.
                 case LOOK -> step.hookup().ifPresent(hookup -> builder.act(step));
-                // The bar over the rows says the state, the row says clip, tie and touch, the end block restores.
                 // No bar tells that a source is off again: a line to tick before a hand goes near.
                 case SWITCH -> step.place().ifPresent(source -> builder.act(step));
-                case CLIP, TIE, TOUCH, RESTORE -> {}
+                // A row says where the clip is, but not that the probe takes its place on the earth lead.
+                case CLIP -> step.place().filter("touch-probe"::equals).ifPresent(probe -> builder.act(step));
+                // The bar over the rows says the state, the row says tie and touch, the end block restores.
+                case TIE, TOUCH, RESTORE -> {}
             }
         }
         return new Course(builder.finish());
