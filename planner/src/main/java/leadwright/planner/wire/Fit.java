@@ -75,7 +75,7 @@ final class Fit {
                 key(draft, clusters), key -> search(draft, clusters, false).verdict());
     }
 
-    /** The cheapest fitting of a draft that fits: fewest contacts, then items. */
+    /** The cheapest fitting of a draft that fits: least handling at the patient connections, then fewest contacts, then items. */
     Fitting best(Draft draft) {
         Found found = search(draft, clusters(draft), true);
         if (found.verdict() != Verdict.YES) {

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Queue;
 import java.util.Set;
@@ -30,12 +31,13 @@ final class Gather {
     private final Stock stock;
     private final Socket jack;
     private final int jackCount;
+    private final Optional<Handling> price;
     private final boolean priced;
     private final boolean capacitance;
     private final int mostArrangements;
 
     /**
-     * @param priced whether cost counts, so that dearer options are kept only where they take less
+     * @param price present where cost counts, so that dearer options are kept only where they take less
      * @param capacitance whether capacitance counts
      * @param mostArrangements budget of a menu
      */
@@ -44,7 +46,7 @@ final class Gather {
             Routes routes,
             Stock stock,
             String jackSocket,
-            boolean priced,
+            Optional<Handling> price,
             boolean capacitance,
             int mostArrangements) {
         this.bench = bench;
@@ -52,7 +54,8 @@ final class Gather {
         this.stock = stock;
         this.jack = Socket.jack(jackSocket);
         this.jackCount = stock.limits()[stock.limits().length - 1];
-        this.priced = priced;
+        this.price = price;
+        this.priced = price.isPresent();
         this.capacitance = capacitance;
         this.mostArrangements = mostArrangements;
     }
@@ -227,7 +230,20 @@ final class Gather {
     /** Price of one chain, or of a link, which is a lead of its own and counts as one. */
     long cost(Leaf leaf, Route route, Socket socket) {
         int probes = leaf.kind() == Leaf.Kind.SURFACE ? route.probes() : 0;
-        return Option.cost(route.items() + 1 + socket.depth(), route.items(), probes);
+        return Option.cost(seconds(leaf, route, socket), route.items() + 1 + socket.depth(), route.items(), probes);
+    }
+
+    /** Seconds for the joint at a patient connection. */
+    private long seconds(Leaf leaf, Route route, Socket socket) {
+        if (leaf.kind() != Leaf.Kind.PATIENT || price.isEmpty()) {
+            return 0;
+        }
+        String end = socket.end();
+        if (route.items() > 0) {
+            Route.Step first = route.steps().get(0);
+            end = first.part().inlets().get(first.inlet()).end();
+        }
+        return price.get().seconds(leaf.terminal(), end);
     }
 
     int[] count(int[] use, int jacks) {

@@ -7,19 +7,20 @@ import java.util.List;
  *
  * @param use scarce pieces taken, by position in {@link Stock#scarce()}; the last entry counts jacks
  * @param femtofarads of all its items together
- * @param cost contacts first, then items, then probes where a clip would do; 0 where not asked for
+ * @param cost seconds at the patient connections first, then contacts, then items, then probes where a clip would do; 0 where not asked for
  */
 record Option(int[] use, long femtofarads, long cost, Layout layout) {
 
     /** Stands for an item whose capacitance the kit does not state: more than any limit. */
     static final long UNKNOWN_CAPACITANCE = Long.MAX_VALUE / 4096;
 
+    private static final long SECOND = 10_000_000_000_000L;
     private static final long CONTACT = 1_000_000_000L;
     private static final long ITEM = 10_000L;
 
-    /** Price of so many contacts, items and probes. */
-    static long cost(int contacts, int items, int probes) {
-        return contacts * CONTACT + items * ITEM + probes;
+    /** Price of so many seconds at patient connections, contacts, items and probes. */
+    static long cost(long seconds, int contacts, int items, int probes) {
+        return seconds * SECOND + contacts * CONTACT + items * ITEM + probes;
     }
 
     /** The gathering items in the order they are put in place, from the jacks outwards, and the seats taken in them. */

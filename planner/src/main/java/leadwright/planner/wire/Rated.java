@@ -1,6 +1,5 @@
 package leadwright.planner.wire;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -113,6 +112,21 @@ final class Rated {
 
     /** Sum over the items of the measured chains, each once; a stand-in for infinity where one does not state it. */
     long measuredFemtofarads(Requirement requirement) {
+        return measured(requirement).stream()
+                .mapToLong(item -> Capacitance.known(item) ? Capacitance.of(item) : Option.UNKNOWN_CAPACITANCE)
+                .sum();
+    }
+
+    /** The same of the items that state it. */
+    long knownFemtofarads(Requirement requirement) {
+        return measured(requirement).stream()
+                .filter(Capacitance::known)
+                .mapToLong(Capacitance::of)
+                .sum();
+    }
+
+    /** Items of the measured chains and of the links of their bundles, one entry an instance. */
+    private List<KitItem> measured(Requirement requirement) {
         Set<String> instances = new HashSet<>();
         hookup.chains().stream()
                 .filter(chain -> requirement.demand().measured().contains(chain.connection()))
@@ -121,26 +135,17 @@ final class Rated {
                 .filter(bundle -> bundle.connections().stream()
                         .anyMatch(requirement.demand().measured()::contains))
                 .forEach(bundle -> instances.addAll(bundle.links()));
-        long sum = 0;
-        for (String instance : instances) {
-            KitItem item = item(instance);
-            sum += Capacitance.known(item) ? Capacitance.of(item) : Option.UNKNOWN_CAPACITANCE;
-        }
-        return sum;
+        return instances.stream().map(this::item).toList();
     }
 
     /** Items of the measured chains that state a length and no capacitance. */
     List<String> unknownCapacitance(Requirement requirement) {
-        Set<String> ids = new HashSet<>();
-        hookup.chains().stream()
-                .filter(chain -> requirement.demand().measured().contains(chain.connection()))
-                .flatMap(chain -> chain.items().stream())
-                .map(this::item)
+        return measured(requirement).stream()
                 .filter(item -> !Capacitance.known(item))
-                .forEach(item -> ids.add(item.id()));
-        List<String> sorted = new ArrayList<>(ids);
-        sorted.sort(leadwright.planner.plan.NaturalOrder.IDS);
-        return sorted;
+                .map(KitItem::id)
+                .distinct()
+                .sorted(leadwright.planner.plan.NaturalOrder.IDS)
+                .toList();
     }
 
     private KitItem item(String instance) {

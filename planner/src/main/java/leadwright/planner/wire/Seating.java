@@ -255,7 +255,7 @@ final class Seating {
         }
         Collections.reverse(taken);
         List<Option.Seat> seats = seats(taken);
-        long price = gather.priced() ? last.cost() + Option.cost(0, arrangement.items(), 0) : 0;
+        long price = gather.priced() ? last.cost() + Option.cost(0, 0, arrangement.items(), 0) : 0;
         nothingScarce |= java.util.Arrays.equals(last.use(), gatherUse);
         Option.Layout layout = new Option.Layout(arrangement.jacks(), arrangement.placements(), seats);
         long capped = Math.min(Option.UNKNOWN_CAPACITANCE, last.femtofarads());

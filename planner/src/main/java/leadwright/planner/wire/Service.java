@@ -44,11 +44,13 @@ final class Service {
         }
         return covers(hookup, requirement)
                 && !(scene.floatApart() && Coverage.floatsJoined(hookup, requirement.demand()))
-                && rated.computeIfAbsent(hookup, key -> new HashMap<>())
-                        .computeIfAbsent(
-                                requirement.duty(),
-                                duty -> new Rated(scene, fit.tray(duty).bench(), hookup))
-                        .carries(requirement);
+                && rated(hookup, requirement.duty()).carries(requirement);
+    }
+
+    /** The hookup's items against a duty. */
+    Rated rated(Hookup hookup, Duty duty) {
+        return rated.computeIfAbsent(hookup, key -> new HashMap<>())
+                .computeIfAbsent(duty, key -> new Rated(scene, fit.tray(key).bench(), hookup));
     }
 
     private boolean covers(Hookup hookup, Requirement requirement) {

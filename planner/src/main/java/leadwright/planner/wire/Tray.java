@@ -3,6 +3,7 @@ package leadwright.planner.wire;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import leadwright.catalog.kit.ItemKind;
@@ -28,8 +29,10 @@ final class Tray {
         this.stock = Stock.of(scene, bench, routes, earthLead.mostUse());
         this.jackSocket = scene.jackSocket();
         boolean capacitance = duty.mains() && scene.hardCapacitance();
-        this.gather = new Gather(bench, routes, stock, jackSocket, false, capacitance, mostArrangements);
-        this.pricedGather = new Gather(bench, routes, stock, jackSocket, true, capacitance, mostArrangements);
+        Handling handling = new Handling(scene.connectors(), scene.house().times());
+        this.gather = new Gather(bench, routes, stock, jackSocket, Optional.empty(), capacitance, mostArrangements);
+        this.pricedGather =
+                new Gather(bench, routes, stock, jackSocket, Optional.of(handling), capacitance, mostArrangements);
     }
 
     Menu menu(Cluster cluster, boolean withCost) {

@@ -100,6 +100,7 @@ public final class Wire {
         }
         List<Hookup> alike = new Alike(scene.kit(), possible, service::serves).settle(hookups, Therapy.names(scene));
         Map<String, List<String>> takenIn = takenIn(alike);
+        warnings.addAll(Loading.warnings(scene, service, alike, takenIn));
         return new Wiring(alike, takenIn, proof(covering, hookups.size()), shortfalls, uncovered, warnings);
     }
 

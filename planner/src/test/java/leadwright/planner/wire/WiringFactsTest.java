@@ -13,6 +13,7 @@ import leadwright.catalog.kit.Kit;
 import leadwright.catalog.kit.KitItem;
 import leadwright.catalog.kit.Ties;
 import leadwright.planner.plan.Demand;
+import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.Obligation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -207,5 +208,22 @@ class WiringFactsTest {
         }
         proven(Rig.wire(device, Rig.kit(6, Ties.RUNS, PINS), pairs), 2);
         proven(Rig.wire(device, Rig.kit(6, Ties.ANY, PINS), pairs), 1);
+    }
+
+    /** Foil takes 75 s on and off, a bath 180 s and more: where both would do, foil. The shaft of a probe asks for the bath. */
+    @Test
+    void of_equal_hookups_the_one_with_less_handling() {
+        Device device = Rig.device(
+                Rig.part("finger", PartType.BF, "skin-surface", 1), Rig.part("shaft", PartType.BF, "probe-shaft", 1));
+        Kit kit = Rig.kit(
+                2,
+                Ties.ANY,
+                Rig.item("basin", ItemKind.CONTACT_AID, "saline-bath", PLUG, 2),
+                Rig.item("wrap", ItemKind.CONTACT_AID, "foil-wrap", PLUG, 2));
+        Hookup hookup = Rig.wire(device, kit, Rig.eachAlone(Rig.names(device)))
+                .hookups()
+                .get(0);
+        assertThat(hookup.chainOf("finger.c1").orElseThrow().items()).containsExactly("wrap/1");
+        assertThat(hookup.chainOf("shaft.c1").orElseThrow().items()).containsExactly("basin/1");
     }
 }
