@@ -1,0 +1,199 @@
+package leadwright.planner.wire;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import leadwright.catalog.device.Device;
+import leadwright.catalog.device.PartType;
+import leadwright.catalog.kit.ItemKind;
+import leadwright.catalog.kit.Kit;
+import leadwright.catalog.kit.Ties;
+import leadwright.planner.plan.Demand;
+import leadwright.planner.plan.Obligation;
+import org.chocosolver.solver.Model;
+import org.chocosolver.solver.Solver;
+import org.chocosolver.solver.variables.BoolVar;
+import org.chocosolver.solver.variables.IntVar;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Against a general solver, on cases too large to try everything: snap wires, any ties, fan-outs that may be cascaded. A
+ * hookup is a jack number for each wire; f fan-outs of N branches on one jack take 1 + f (N − 1) wires.
+ */
+class WiringJudgeTest {
+    private static final long MOST_FAILS = 400_000;
+
+    /** @param branches of each fan-out */
+    record Case(long seed, Device device, int jacks, int pins, int fans, int branches, List<Demand> demands) {
+        @Override
+        public String toString() {
+            return "seed " + seed;
+        }
+
+        Kit kit() {
+            return Rig.kit(
+                    jacks,
+                    Ties.ANY,
+                    Rig.item("pin", ItemKind.ADAPTER, "snap-stud", Rig.PLUG, pins),
+                    Rig.fanOut("fan", Rig.PLUG, Rig.SOCKET, branches, fans));
+        }
+
+        List<Obligation> obligations() {
+            return IntStream.range(0, demands.size())
+                    .mapToObj(i -> Rig.reading("d" + i, demands.get(i)))
+                    .toList();
+        }
+
+        static Case draw(long seed) {
+            Random random = new Random(seed * 0x9E3779B97F4A7C15L + 91);
+            int first = 3 + random.nextInt(4);
+            int second = 2 + random.nextInt(4);
+            Device device = Rig.device(
+                    Rig.part("a", PartType.CF, "snap-socket", first),
+                    Rig.part("b", PartType.BF, "snap-socket", second));
+            List<String> names = Rig.names(device);
+            List<Demand> demands = new ArrayList<>();
+            for (int i = 6 + random.nextInt(6); i > 0; i--) {
+                demands.add(demand(random, names, first));
+            }
+            int wires = first + second;
+            return new Case(
+                    seed,
+                    device,
+                    3 + random.nextInt(3),
+                    wires - random.nextInt(2),
+                    1 + random.nextInt(3),
+                    2 + random.nextInt(4),
+                    demands);
+        }
+
+        private static Demand demand(Random random, List<String> names, int first) {
+            int kind = random.nextInt(4);
+            boolean inFirst = random.nextBoolean();
+            List<String> part = inFirst ? names.subList(0, first) : names.subList(first, names.size());
+            String one = part.get(random.nextInt(part.size()));
+            if (kind == 0) {
+                return Demand.of(List.of(one));
+            }
+            if (kind == 1) {
+                return Demand.of(part);
+            }
+            List<String> rest = new ArrayList<>(kind == 2 ? part : names);
+            rest.remove(one);
+            if (kind == 2) {
+                return Demand.of(List.of(one), rest, List.of());
+            }
+            List<String> against = new ArrayList<>();
+            List<String> earthed = new ArrayList<>();
+            for (String name : rest) {
+                int where = random.nextInt(4);
+                if (where < 2) {
+                    (where == 0 ? against : earthed).add(name);
+                }
+            }
+            return Demand.of(List.of(one), against, earthed);
+        }
+    }
+
+    static Stream<Case> cases() {
+        return LongStream.rangeClosed(1, 60).mapToObj(Case::draw);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("cases")
+    void the_solver_finds_as_many_hookups_enough_and_one_fewer_too_few(Case each) {
+        Wiring wiring = Rig.wire(each.device(), each.kit(), each.obligations());
+        assertThat(wiring.proof().optimal()).as(wiring.proof().argument()).isTrue();
+        List<Demand> covered = new ArrayList<>();
+        for (int i = 0; i < each.demands().size(); i++) {
+            Demand demand = each.demands().get(i);
+            if (wiring.uncovered().contains("d" + i)) {
+                assertThat(enough(each, List.of(demand), 1)).as(demand.key()).isFalse();
+            } else {
+                covered.add(demand);
+            }
+        }
+        if (covered.isEmpty()) {
+            return;
+        }
+        int hookups = wiring.hookups().size();
+        assertThat(enough(each, covered, hookups)).isTrue();
+        assertThat(hookups == 1 || !enough(each, covered, hookups - 1)).isTrue();
+    }
+
+    @Test
+    void most_of_seeds_1_to_60_need_two_hookups_or_more_and_some_have_demands_that_fit_none() {
+        List<Wiring> wirings = cases().map(each -> Rig.wire(each.device(), each.kit(), each.obligations()))
+                .toList();
+        assertThat(wirings).filteredOn(wiring -> wiring.hookups().size() > 1).hasSizeGreaterThan(30);
+        assertThat(wirings).filteredOn(wiring -> !wiring.uncovered().isEmpty()).isNotEmpty();
+    }
+
+    /** Whether so many hookups can serve the demands, by the solver. */
+    private static boolean enough(Case each, List<Demand> demands, int hookups) {
+        Model model = new Model();
+        List<String> names = Rig.names(each.device());
+        IntVar[] hookupOf = model.intVarArray("hookup", demands.size(), 0, hookups - 1);
+        if (hookups > 1) {
+            model.intValuePrecedeChain(hookupOf, IntStream.range(0, hookups).toArray())
+                    .post();
+        }
+        for (int h = 0; h < hookups; h++) {
+            IntVar[] jackOf = model.intVarArray("jack" + h, names.size(), 0, each.jacks());
+            model.intValuePrecedeChain(
+                            jackOf, IntStream.rangeClosed(1, each.jacks()).toArray())
+                    .post();
+            stock(model, each, jackOf);
+            BoolVar[][] apart = new BoolVar[names.size()][names.size()];
+            for (int d = 0; d < demands.size(); d++) {
+                BoolVar here = model.arithm(hookupOf[d], "=", h).reify();
+                for (Set<String> set : List.of(
+                        demands.get(d).measured(),
+                        demands.get(d).against(),
+                        demands.get(d).earthed())) {
+                    for (String member : set) {
+                        int one = names.indexOf(member);
+                        model.arithm(here, "<=", jackOf[one]).post();
+                        for (int other = 0; other < names.size(); other++) {
+                            if (!set.contains(names.get(other))) {
+                                int low = Math.min(one, other);
+                                int high = Math.max(one, other);
+                                if (apart[low][high] == null) {
+                                    apart[low][high] = model.arithm(jackOf[low], "!=", jackOf[high])
+                                            .reify();
+                                }
+                                model.arithm(here, "<=", apart[low][high]).post();
+                            }
+                        }
+                    }
+                }
+            }
+        }
+        Solver solver = model.getSolver();
+        solver.limitFail(MOST_FAILS);
+        boolean found = solver.solve();
+        assertThat(solver.isStopCriterionMet()).as("ended at its limit").isFalse();
+        return found;
+    }
+
+    private static void stock(Model model, Case each, IntVar[] jackOf) {
+        IntVar[] fans = model.intVarArray("fans", each.jacks(), 0, each.fans());
+        model.sum(fans, "<=", each.fans()).post();
+        IntVar absent = model.intVar(jackOf.length - Math.min(each.pins(), jackOf.length), jackOf.length);
+        model.count(0, jackOf, absent).post();
+        for (int jack = 1; jack <= each.jacks(); jack++) {
+            IntVar wires = model.intVar(0, jackOf.length);
+            model.count(jack, jackOf, wires).post();
+            IntVar places = model.intView(each.branches() - 1, fans[jack - 1], 1);
+            model.arithm(wires, "<=", places).post();
+        }
+    }
+}
