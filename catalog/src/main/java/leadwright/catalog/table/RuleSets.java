@@ -1,10 +1,9 @@
 package leadwright.catalog.table;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import leadwright.catalog.device.PartType;
 import leadwright.catalog.device.Protection;
@@ -34,12 +33,13 @@ import leadwright.catalog.rules.TestRow;
 import leadwright.catalog.rules.Trait;
 import leadwright.catalog.text.Fields;
 
-/** The rule sets that the catalog ships. */
+/** The rule sets that the catalog ships. Each is read when it is first asked for and once only: a plan needs but one. */
 public final class RuleSets {
-    private final Map<String, RuleSet> byId;
+    private final List<String> ids;
+    private final Map<String, RuleSet> known = new ConcurrentHashMap<>();
 
-    private RuleSets(Map<String, RuleSet> byId) {
-        this.byId = Collections.unmodifiableMap(byId);
+    private RuleSets(List<String> ids) {
+        this.ids = List.copyOf(ids);
     }
 
     private static final class BuiltIn {
@@ -57,23 +57,21 @@ public final class RuleSets {
                     top.rows("rule-sets").stream().map(row -> row.id("id")).toList();
             return () -> listed;
         });
-        Map<String, RuleSet> byId = new LinkedHashMap<>();
-        ids.forEach(id -> byId.put(id, read(id)));
-        return new RuleSets(byId);
+        return new RuleSets(ids);
     }
 
     /** Ids in the order in which they are listed for people. */
     public List<String> ids() {
-        return List.copyOf(byId.keySet());
+        return ids;
     }
 
     public Optional<RuleSet> find(String id) {
-        return Optional.ofNullable(byId.get(id));
+        return ids.contains(id) ? Optional.of(known.computeIfAbsent(id, RuleSets::read)) : Optional.empty();
     }
 
     /** Every rule set, in the order of {@link #ids}. */
     public List<RuleSet> all() {
-        return List.copyOf(byId.values());
+        return ids.stream().map(this::find).flatMap(Optional::stream).toList();
     }
 
     private static RuleSet read(String id) {

@@ -2,6 +2,7 @@ package leadwright.render.cli;
 
 import java.util.List;
 import java.util.Locale;
+import leadwright.catalog.house.House;
 import leadwright.catalog.table.Connectors;
 import leadwright.catalog.table.MainsCouplers;
 import leadwright.catalog.table.RuleSets;
@@ -23,20 +24,34 @@ final class HeadStart {
             return;
         }
         boolean typesets = typesets(words);
-        Thread thread = new Thread(() -> load(typesets), "head start");
+        String rules = rules(words);
+        Thread thread = new Thread(() -> load(rules, typesets), "head start");
         thread.setDaemon(true);
         // Should it fail, the run itself will meet the same fault and say so.
         thread.setUncaughtExceptionHandler((failed, why) -> {});
         thread.start();
     }
 
-    private static void load(boolean typesets) {
-        RuleSets.builtIn();
+    private static void load(String rules, boolean typesets) {
+        RuleSets.builtIn().find(rules);
         Connectors.builtIn();
         MainsCouplers.builtIn();
         if (typesets) {
             PdfExport.warmUp();
         }
+    }
+
+    /** The rule set that seems to be asked for; a house that names another one costs a reading for nothing. */
+    static String rules(List<String> words) {
+        for (int i = 0; i < words.size(); i++) {
+            if (words.get(i).equals("--rules") && i + 1 < words.size()) {
+                return words.get(i + 1);
+            }
+            if (words.get(i).startsWith("--rules=")) {
+                return words.get(i).substring("--rules=".length());
+            }
+        }
+        return House.defaults().rules();
     }
 
     /** Whether a PDF seems to be asked for: unless told otherwise all formats are written. */

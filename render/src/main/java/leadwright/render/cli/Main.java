@@ -10,7 +10,6 @@ import leadwright.planner.Outcome;
 import leadwright.planner.Planner;
 import leadwright.planner.Request;
 import picocli.CommandLine;
-import picocli.CommandLine.IFactory;
 
 /** Where the program starts. */
 public final class Main {
@@ -40,7 +39,7 @@ public final class Main {
 
     /** With a planner of the caller's: tests see with it what the program does with each outcome. */
     static int run(String[] arguments, PrintWriter out, PrintWriter err, Function<Request, Outcome> planner) {
-        CommandLine line = new CommandLine(new Leadwright(), factory(planner));
+        CommandLine line = Leadwright.line(arguments.length == 0 ? "" : arguments[0], planner);
         line.setOut(out);
         line.setErr(err);
         line.setUsageHelpWidth(100);
@@ -88,16 +87,6 @@ public final class Main {
                 .optionListHeading(top ? "%n" : "")
                 .commandListHeading("%nCommands:%n")
                 .exitCodeListHeading("%nExit codes:%n");
-    }
-
-    private static IFactory factory(Function<Request, Outcome> planner) {
-        IFactory usual = CommandLine.defaultFactory();
-        return new IFactory() {
-            @Override
-            public <K> K create(Class<K> type) throws Exception {
-                return type == PlanCommand.class ? type.cast(new PlanCommand(planner)) : usual.create(type);
-            }
-        };
     }
 
     /** UTF-8 and line feeds everywhere, so that the same run gives the same bytes. */

@@ -23,4 +23,15 @@ class HeadStartTest {
         assertThat(HeadStart.typesets(List.of(line.replace(';', ',').split(" "))))
                 .isEqualTo(typesets);
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "plan device.yaml, iec-62353-2014",
+        "plan device.yaml --rules iec-60601-1-ed3 --json, iec-60601-1-ed3",
+        "plan device.yaml --rules=no-such, no-such",
+        "plan device.yaml --rules, iec-62353-2014"
+    })
+    void the_rule_set_that_is_named_is_read_else_the_usual_one(String line, String rules) {
+        assertThat(HeadStart.rules(List.of(line.split(" ")))).isEqualTo(rules);
+    }
 }
