@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import leadwright.catalog.device.ConnectorDefinition;
+import leadwright.catalog.device.Device;
 import leadwright.catalog.house.PastDue;
 import leadwright.catalog.table.Connectors;
 import leadwright.planner.audit.Audit;
 import leadwright.planner.audit.Breach;
 import leadwright.planner.oblige.Obligations;
 import leadwright.planner.oblige.Oblige;
+import leadwright.planner.oblige.SwitchedOff;
 import leadwright.planner.order.Order;
 import leadwright.planner.order.Ordering;
 import leadwright.planner.plan.Obligation;
@@ -44,28 +46,23 @@ public final class Planner {
         if (due.refusal().isPresent()) {
             return new Outcome.Refused(due.refusal().get());
         }
+        Device device = SwitchedOff.with(request.device(), request.rules());
         Connectors connectors = connectors(request);
-        Wiring wiring = Wire.wire(
-                request.device(), request.kit(), request.house(), connectors, due.wanted(), due.earthCurrent());
+        Wiring wiring = Wire.wire(device, request.kit(), request.house(), connectors, due.wanted(), due.earthCurrent());
         Set<String> uncovered = Set.copyOf(wiring.uncovered());
         List<Obligation> served = due.wanted().stream()
                 .filter(obligation -> !uncovered.contains(obligation.key()))
                 .toList();
         Ordering ordering = Order.order(
-                request.device(),
-                request.kit(),
-                request.house(),
-                connectors,
-                wiring.hookups(),
-                wiring.takenIn(),
-                served);
-        Plan plan = assemble(request, due, wiring, ordering, training, pastDue);
+                device, request.kit(), request.house(), connectors, wiring.hookups(), wiring.takenIn(), served);
+        Plan plan = assemble(request, device, due, wiring, ordering, training, pastDue);
         List<Breach> breaches = Audit.audit(plan, request.rules(), connectors);
         return breaches.isEmpty() ? new Outcome.Planned(plan) : new Outcome.Rejected(breaches);
     }
 
     private static Plan assemble(
             Request request,
+            Device device,
             Obligations due,
             Wiring wiring,
             Ordering ordering,
@@ -81,7 +78,7 @@ public final class Planner {
                         request.device(), request.kit(), request.rules(), request.house(), request.occasion(), VERSION),
                 !shortfalls.isEmpty(),
                 training,
-                request.device(),
+                device,
                 request.kit(),
                 request.house(),
                 new Plan.RulesInfo(

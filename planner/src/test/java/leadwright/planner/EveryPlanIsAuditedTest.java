@@ -2,6 +2,7 @@ package leadwright.planner;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import leadwright.catalog.rules.RuleSet;
@@ -35,6 +36,14 @@ class EveryPlanIsAuditedTest {
     @MethodSource("typeTest")
     void typeTestsAreAccepted(RandomCases.Case each) {
         accepted(each, "iec-60601-1-ed3");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("typeTest")
+    void furtherRuleSetsAreAccepted(RandomCases.Case each) {
+        for (String id : List.of("iec-60601-1-ed2", "nfpa-99-2012", "us-leads-older", "iec-61010-1", "bonding")) {
+            accepted(each, id);
+        }
     }
 
     private static void accepted(RandomCases.Case each, String id) {

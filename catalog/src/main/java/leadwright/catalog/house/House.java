@@ -15,6 +15,7 @@ import leadwright.catalog.quantity.Quantity;
  * @param floatJoined whether what a reading leaves floating may share a bundle; readings that ask nothing of the wiring
  *     are not concerned
  * @param department name of the department, where given
+ * @param where the circumstance that it stands in, of those that a rule set lists
  */
 public record House(
         String rules,
@@ -36,7 +37,8 @@ public record House(
         List<JoinStricter> joinStricter,
         List<String> signs,
         List<Confirmed> confirmed,
-        Optional<String> department) {
+        Optional<String> department,
+        Optional<String> where) {
     public House {
         methods = List.copyOf(methods);
         tighter = List.copyOf(tighter);
@@ -44,6 +46,50 @@ public record House(
         joinStricter = List.copyOf(joinStricter);
         signs = List.copyOf(signs);
         confirmed = List.copyOf(confirmed);
+    }
+
+    /** A house that states no circumstance. */
+    public House(
+            String rules,
+            List<Method> methods,
+            InsulationPolicy insulation,
+            LabelCode labels,
+            Paper paper,
+            EarthWord words,
+            Aim aim,
+            ReplugUnderPower replugUnderPower,
+            Quantity capacitanceShare,
+            CapacitanceLimit capacitanceLimit,
+            PastDue pastDue,
+            DecisionRule decision,
+            Times times,
+            List<Tighter> tighter,
+            List<ExtraTest> extraTests,
+            List<JoinStricter> joinStricter,
+            List<String> signs,
+            List<Confirmed> confirmed,
+            Optional<String> department) {
+        this(
+                rules,
+                methods,
+                insulation,
+                labels,
+                paper,
+                words,
+                aim,
+                replugUnderPower,
+                capacitanceShare,
+                capacitanceLimit,
+                pastDue,
+                decision,
+                times,
+                tighter,
+                extraTests,
+                joinStricter,
+                signs,
+                confirmed,
+                department,
+                Optional.empty());
     }
 
     /** A limit made stricter; a looser value is an error of the file. */
@@ -79,6 +125,7 @@ public record House(
                 List.of(),
                 List.of("technician"),
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
     }
 }

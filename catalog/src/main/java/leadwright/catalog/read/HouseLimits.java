@@ -6,6 +6,7 @@ import leadwright.catalog.house.House;
 import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.rules.Limit;
 import leadwright.catalog.rules.LimitRow;
+import leadwright.catalog.rules.PlaceRow;
 import leadwright.catalog.rules.RuleSet;
 import leadwright.catalog.table.RuleSets;
 import leadwright.catalog.text.Fields;
@@ -26,6 +27,23 @@ final class HouseLimits {
                                 Spelling.show(each) + " is no rule set of this program; "
                                         + top.findings().instead(each, known)));
         return id;
+    }
+
+    /** The circumstance that the house stands in: one that a rule set lists. */
+    static Optional<String> where(Fields top) {
+        List<String> known = RuleSets.builtIn().all().stream()
+                .flatMap(rules -> rules.places().stream())
+                .map(PlaceRow::id)
+                .distinct()
+                .toList();
+        Optional<String> where = top.optionalId("where");
+        where.filter(each -> !known.contains(each))
+                .ifPresent(each -> top.findings()
+                        .problem(
+                                top.at("where"),
+                                Spelling.show(each) + " is no circumstance that a rule set lists; "
+                                        + top.findings().instead(each, known)));
+        return where;
     }
 
     /** The key {@code limit} of a row, and the limit that it names where there is one. */

@@ -79,6 +79,7 @@ public final class HouseReader {
         List<House.Confirmed> confirmed =
                 top.rows("confirmed").stream().map(HouseReader::confirmed).toList();
         Optional<String> department = top.optionalText("department");
+        Optional<String> where = HouseLimits.where(top);
         return () -> new House(
                 rules,
                 methods,
@@ -99,7 +100,8 @@ public final class HouseReader {
                 joinStricter,
                 signs,
                 confirmed,
-                department);
+                department,
+                where);
     }
 
     private <E extends Enum<E>> E word(String key, E[] all, Function<? super E, String> spelling, E otherwise) {

@@ -1,5 +1,6 @@
 package leadwright.catalog.rules;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import leadwright.catalog.kit.MeasuringNetwork;
@@ -9,6 +10,9 @@ import leadwright.catalog.kit.MeasuringNetwork;
  *
  * @param edition as a house's confirmation names it
  * @param network measuring network that its leakage limits are for; empty where it has none
+ * @param editions why a case without a limit here takes that of the edition the device was built to; empty where it does
+ *     not
+ * @param places circumstances of which a house states one
  */
 public record RuleSet(
         String id,
@@ -16,6 +20,8 @@ public record RuleSet(
         String edition,
         String about,
         Optional<MeasuringNetwork> network,
+        Optional<Basis> editions,
+        List<PlaceRow> places,
         List<EarthTestRow> earthTest,
         List<TestRow> tests,
         List<JoiningRow> joinings,
@@ -23,6 +29,7 @@ public record RuleSet(
         List<MethodRow> methods,
         List<NotDoneRow> notDone) {
     public RuleSet {
+        places = List.copyOf(places);
         earthTest = List.copyOf(earthTest);
         tests = List.copyOf(tests);
         joinings = List.copyOf(joinings);
@@ -52,6 +59,28 @@ public record RuleSet(
         return joinings.stream()
                 .filter(row -> row.quantity() == asked.quantity() && row.scope().covers(asked))
                 .findFirst();
+    }
+
+    /** The same with further quantities that are read, and how they join. */
+    public RuleSet with(List<TestRow> moreTests, List<JoiningRow> moreJoinings) {
+        List<TestRow> allTests = new ArrayList<>(tests);
+        allTests.addAll(moreTests);
+        List<JoiningRow> allJoinings = new ArrayList<>(joinings);
+        allJoinings.addAll(moreJoinings);
+        return new RuleSet(
+                id,
+                name,
+                edition,
+                about,
+                network,
+                editions,
+                places,
+                earthTest,
+                allTests,
+                allJoinings,
+                limits,
+                methods,
+                notDone);
     }
 
     /** Rows that ask for the quantity. */

@@ -10,6 +10,8 @@ import java.util.List;
  * @param sourcePolarities of the source that puts mains on a part; empty where there is none
  * @param started whether the device is switched on
  * @param functionalEarthOpenToo whether it is also read with the functional earth of the cord open, which is no fault
+ * @param switchedOffToo whether it is also read with the device switched off at its own switch while it is plugged in
+ * @param earthedParts when parts that are earthed in normal use are read, for touch current
  */
 public record TestRow(
         QuantityKind quantity,
@@ -18,6 +20,8 @@ public record TestRow(
         List<Polarity> sourcePolarities,
         boolean started,
         boolean functionalEarthOpenToo,
+        boolean switchedOffToo,
+        EarthedParts earthedParts,
         Basis basis) {
     public TestRow {
         polarities = List.copyOf(polarities);

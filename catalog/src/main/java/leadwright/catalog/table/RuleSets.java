@@ -19,12 +19,14 @@ import leadwright.catalog.rules.Basis;
 import leadwright.catalog.rules.Condition;
 import leadwright.catalog.rules.EarthTestRow;
 import leadwright.catalog.rules.EarthedOthers;
+import leadwright.catalog.rules.EarthedParts;
 import leadwright.catalog.rules.Joined;
 import leadwright.catalog.rules.JoiningRow;
 import leadwright.catalog.rules.Limit;
 import leadwright.catalog.rules.LimitRow;
 import leadwright.catalog.rules.MethodRow;
 import leadwright.catalog.rules.NotDoneRow;
+import leadwright.catalog.rules.PlaceRow;
 import leadwright.catalog.rules.Polarity;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.catalog.rules.RuleSet;
@@ -85,6 +87,8 @@ public final class RuleSets {
                     head.map(row -> row.text("edition")).orElse(""),
                     head.map(row -> row.text("about")).orElse(""),
                     head.flatMap(row -> row.optionalWord("network", MeasuringNetwork.values(), MeasuringNetwork::word)),
+                    top.optionalSection("editions").map(RuleSets::basis),
+                    rows(top, "places", RuleSets::place),
                     rows(top, "earth-test", RuleSets::earthTest),
                     rows(top, "tests", RuleSets::test),
                     rows(top, "joinings", RuleSets::joining),
@@ -99,11 +103,16 @@ public final class RuleSets {
         return top.rows(list).stream().map(row).toList();
     }
 
+    private static PlaceRow place(Fields row) {
+        return new PlaceRow(row.id("id"), row.text("name"), basis(row));
+    }
+
     private static EarthTestRow earthTest(Fields row) {
         return new EarthTestRow(
                 row.positive("at-least", Dimension.CURRENT),
                 row.optionalDecimal("factor-of-rated"),
                 row.optionalPositive("open-circuit-at-most", Dimension.VOLTAGE),
+                row.optionalPositive("lasting", Dimension.TIME),
                 basis(row));
     }
 
@@ -115,6 +124,9 @@ public final class RuleSets {
                 row.wordList("source-polarities", Polarity.values(), Words::of),
                 row.yesNo("started", true),
                 row.optionalOneOf("functional-earth", List.of("open-too")).isPresent(),
+                row.optionalOneOf("switched-off", List.of("too")).isPresent(),
+                row.optionalWord("earthed-parts", EarthedParts.values(), Words::of)
+                        .orElse(EarthedParts.WITH_EARTH_OPEN),
                 basis(row));
     }
 

@@ -35,6 +35,8 @@ class RuleSetsTest {
             "inlet-to-part",
             "cord",
             "reference-to-part",
+            "reference-to-socket",
+            "ground-electrode",
             "system-plug-to-part",
             "mains-to-earth",
             "mains-to-housing",

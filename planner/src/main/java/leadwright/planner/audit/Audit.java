@@ -18,7 +18,7 @@ public final class Audit {
     public static List<Breach> audit(Plan plan, RuleSet rules, Connectors connectors) {
         Breaches breaches = new Breaches();
         new HookupAudit(plan, rules, connectors, breaches).run();
-        new ReadingAudit(plan, breaches).run();
+        new ReadingAudit(plan, rules, breaches).run();
         new LimitAudit(plan, rules, breaches).run();
         new PrecedenceAudit(plan, breaches).run();
         new StepReplay(plan, breaches).run();

@@ -8,6 +8,7 @@ import leadwright.catalog.rules.Condition;
 import leadwright.catalog.rules.Limit;
 import leadwright.catalog.rules.LimitRow;
 import leadwright.catalog.rules.RuleSet;
+import leadwright.catalog.table.RuleSets;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Reading;
@@ -31,7 +32,7 @@ final class LimitAudit {
     }
 
     private void limit(String id, Obligation what, Limit limit) {
-        Optional<LimitRow> row = rules.limit(limit.id());
+        Optional<LimitRow> row = rules.limit(limit.id()).or(() -> ofEdition(limit));
         if (row.isEmpty()) {
             breaches.check(
                     ofDevice(what, limit),
@@ -86,6 +87,16 @@ final class LimitAudit {
                 Invariant.LIMIT,
                 id,
                 limit.id() + " is for another component");
+    }
+
+    /** A rule set that refers to editions leaves what it does not limit to the edition the device was built to. */
+    private Optional<LimitRow> ofEdition(Limit limit) {
+        return rules.editions().isEmpty()
+                ? Optional.empty()
+                : plan.device()
+                        .builtTo()
+                        .flatMap(RuleSets.builtIn()::find)
+                        .flatMap(edition -> edition.limit(limit.id()));
     }
 
     private static boolean looser(Limit limit, LimitRow row) {

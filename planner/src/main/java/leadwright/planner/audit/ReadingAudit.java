@@ -20,6 +20,10 @@ import leadwright.catalog.kit.Method;
 import leadwright.catalog.kit.TesterSwitch;
 import leadwright.catalog.kit.Ties;
 import leadwright.catalog.quantity.Quantity;
+import leadwright.catalog.rules.Joined;
+import leadwright.catalog.rules.RuleSet;
+import leadwright.catalog.rules.TestRow;
+import leadwright.catalog.table.MainsCouplers;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Bundle;
 import leadwright.planner.plan.Chain;
@@ -32,10 +36,12 @@ import leadwright.planner.plan.Reading;
 /** Whether each reading's hookup really lets it be taken, and whether it means what its quantity says. */
 final class ReadingAudit {
     private final Plan plan;
+    private final RuleSet rules;
     private final Breaches breaches;
 
-    ReadingAudit(Plan plan, Breaches breaches) {
+    ReadingAudit(Plan plan, RuleSet rules, Breaches breaches) {
         this.plan = plan;
+        this.rules = rules;
         this.breaches = breaches;
     }
 
@@ -238,7 +244,7 @@ final class ReadingAudit {
                         Invariant.MEANING,
                         id,
                         "is not of one whole function");
-            case PATIENT_AUXILIARY ->
+            case PATIENT_AUXILIARY, LEAD_TO_LEAD ->
                 breaches.check(
                         demand.measured().size() == 1 && !demand.against().isEmpty(),
                         Invariant.MEANING,
@@ -247,7 +253,11 @@ final class ReadingAudit {
             case TOTAL_PATIENT_LEAKAGE, TOTAL_MAINS_ON_APPLIED_PART ->
                 breaches.check(oneType(demand.measured()), Invariant.MEANING, id, "joins parts of different types");
             case PATIENT_LEAKAGE, MAINS_ON_APPLIED_PART ->
-                breaches.check(onePart(demand.measured()), Invariant.MEANING, id, "joins different applied parts");
+                breaches.check(
+                        onePart(demand.measured()) || allLeads(what),
+                        Invariant.MEANING,
+                        id,
+                        "joins different applied parts");
             default -> {}
         }
     }
@@ -293,10 +303,22 @@ final class ReadingAudit {
                 == 1;
     }
 
+    /** Every lead of the device that no therapy output keeps to itself, where the rule set joins them all. */
+    private boolean allLeads(Obligation what) {
+        boolean asked = rules.joinings().stream()
+                .anyMatch(row -> row.quantity() == what.quantity() && row.joined() == Joined.DEVICE);
+        Set<String> free = new HashSet<>();
+        plan.device().patientConnections().forEach(connection -> free.add(connection.name()));
+        plan.device().outputs().stream()
+                .filter(output -> output.mayShare().isEmpty())
+                .forEach(output -> free.removeAll(Therapy.connections(plan.device(), output)));
+        return asked && free.equals(new HashSet<>(what.demand().measured()));
+    }
+
     /** Both polarities of the supply and of the source belong together: one without the other proves nothing. */
     private void paired(String id, Obligation what) {
         boolean turns = plan.kit().tester().switches().contains(TesterSwitch.POLARITY);
-        if (turns && what.state().polarity() != MainsState.Polarity.NONE) {
+        if (turns && what.state().polarity() != MainsState.Polarity.NONE && !onePolarity(what)) {
             breaches.check(
                     exists(what, true, false),
                     Invariant.PAIRED,
@@ -312,6 +334,20 @@ final class ReadingAudit {
                     id,
                     "is not also taken in the other polarity of the source");
         }
+    }
+
+    /** Some rule sets ask for one polarity; a plug that goes in either way round, or may, is read both ways all the same. */
+    private boolean onePolarity(Obligation what) {
+        List<TestRow> rows = rules.tests(what.quantity());
+        boolean polarised = plan.device()
+                .supply()
+                .cordPlug()
+                .flatMap(MainsCouplers.builtIn()::plug)
+                .filter(plug -> plug.polarised())
+                .isPresent();
+        return polarised
+                && !rows.isEmpty()
+                && rows.stream().allMatch(row -> row.polarities().size() < 2);
     }
 
     private boolean exists(Obligation what, boolean otherSupply, boolean otherSource) {

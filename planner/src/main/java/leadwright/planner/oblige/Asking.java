@@ -1,6 +1,7 @@
 package leadwright.planner.oblige;
 
 import java.util.List;
+import java.util.Optional;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.house.House;
 import leadwright.catalog.kit.Kit;
@@ -39,8 +40,21 @@ record Asking(DeviceFacts facts, Kit kit, RuleSet rules, House house, Occasion o
                 : rules.tests(quantity).stream().filter(this::applies).toList();
     }
 
+    /** The same case in the circumstance that the house states, where the rule set has limits of the quantity for it. */
+    RuleCase here(RuleCase asked) {
+        return house.where()
+                .filter(where ->
+                        rules.places().stream().anyMatch(place -> place.id().equals(where)))
+                .filter(where -> rules.limits().stream()
+                        .anyMatch(row -> row.quantity() == asked.quantity()
+                                && row.scope().where().equals(Optional.of(where))))
+                .map(asked::where)
+                .orElse(asked);
+    }
+
     private boolean applies(TestRow row) {
-        return (row.scope().classes().isEmpty() || row.scope().classes().contains(facts.protection()))
+        return (row.scope().where().isEmpty() || row.scope().where().equals(house.where()))
+                && (row.scope().classes().isEmpty() || row.scope().classes().contains(facts.protection()))
                 && (row.scope().supplies().isEmpty() || row.scope().supplies().contains(facts.supply()));
     }
 }

@@ -18,6 +18,7 @@ import leadwright.catalog.device.SupplySystem;
 import leadwright.catalog.device.Surface;
 import leadwright.catalog.device.TouchPoint;
 import leadwright.catalog.rules.Trait;
+import leadwright.catalog.table.MainsCouplers;
 
 /**
  * What follows from a device's description.
@@ -66,6 +67,15 @@ record DeviceFacts(
     /** Plugged into the tester's outlet. */
     boolean onOutlet() {
         return supply != SupplyConnection.PERMANENT && supply != SupplyConnection.NONE;
+    }
+
+    /** Whether the plug of its cord goes in either way round; one that is not stated may. */
+    boolean eitherWayRound() {
+        return device.supply()
+                .cordPlug()
+                .flatMap(MainsCouplers.builtIn()::plug)
+                .map(plug -> !plug.polarised())
+                .orElse(true);
     }
 
     boolean hasProtectiveEarth() {

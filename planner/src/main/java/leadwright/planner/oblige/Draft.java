@@ -159,6 +159,11 @@ record Draft(
         };
     }
 
+    /** A current through the measuring network, or a voltage across it. */
+    boolean throughNetwork() {
+        return isLeakage() || quantity == QuantityKind.BONDING_VOLTAGE;
+    }
+
     /** Read once for the device, so that a limit for the device names its subject. */
     boolean isOfWholeDevice() {
         return switch (quantity) {

@@ -16,7 +16,7 @@ import leadwright.catalog.rules.RuleCase;
 import leadwright.catalog.rules.TestRow;
 import leadwright.planner.plan.Obligation.EarthSubject;
 
-/** Protective-earth readings: one for each earthed point, between the places that the supply and the tester give. */
+/** Protective-earth and bonding readings: one for each earthed point, between the places that the supply and the tester give. */
 final class EarthReadings {
     /** Place of the reading of a cord alone. */
     static final String CORD_EARTH = "cord-earth";
@@ -33,8 +33,10 @@ final class EarthReadings {
 
     static List<Draft> of(Asking asking, Remarks remarks) {
         List<Draft> all = new ArrayList<>();
-        for (TestRow row : asking.tests(QuantityKind.EARTH_RESISTANCE)) {
-            all.addAll(new EarthReadings(asking, remarks, row).readings());
+        for (QuantityKind quantity : List.of(QuantityKind.EARTH_RESISTANCE, QuantityKind.BONDING_RESISTANCE)) {
+            for (TestRow row : asking.tests(quantity)) {
+                all.addAll(new EarthReadings(asking, remarks, row).readings());
+            }
         }
         return all;
     }
@@ -111,6 +113,9 @@ final class EarthReadings {
             draft = draft.note("test current " + source.atLeast().text() + " or more"
                     + source.factorOfRated()
                             .map(factor -> ", or " + factor.toPlainString() + " x the rated current where that is more")
+                            .orElse("")
+                    + source.lasting()
+                            .map(time -> ", for " + time.text() + " or more")
                             .orElse(""));
         }
         Optional<Quantity> current = EarthCurrent.set(asking);
@@ -126,7 +131,7 @@ final class EarthReadings {
 
     private void throughPaint(TouchPoint point) {
         remarks.notApplicable(
-                "earth-resistance of " + point.id(),
+                row.quantity().word() + " of " + point.id(),
                 "its surface is " + point.surface().word()
                         + ": no reading through it; a bare point of the same metal would do",
                 row.basis().clause());

@@ -12,12 +12,12 @@ import leadwright.catalog.rules.Against;
 import leadwright.catalog.rules.Basis;
 import leadwright.catalog.rules.Condition;
 import leadwright.catalog.rules.EarthedOthers;
+import leadwright.catalog.rules.EarthedParts;
 import leadwright.catalog.rules.Joined;
 import leadwright.catalog.rules.JoiningRow;
 import leadwright.catalog.rules.Mark;
 import leadwright.catalog.rules.Polarity;
 import leadwright.catalog.rules.QuantityKind;
-import leadwright.catalog.rules.RuleSet;
 import leadwright.catalog.rules.Scope;
 import leadwright.catalog.rules.TestRow;
 import leadwright.planner.plan.Shortfall;
@@ -29,8 +29,8 @@ final class ExtraTests {
 
     /** The asking with rows for the house's extra tests added to its rule set. */
     static Asking with(Asking asking, Remarks remarks) {
-        List<TestRow> tests = new ArrayList<>(asking.rules().tests());
-        List<JoiningRow> joinings = new ArrayList<>(asking.rules().joinings());
+        List<TestRow> tests = new ArrayList<>();
+        List<JoiningRow> joinings = new ArrayList<>();
         for (House.ExtraTest extra : asking.house().extraTests()) {
             Optional<QuantityKind> quantity = QuantityKind.of(extra.quantity());
             if (quantity.isEmpty() || !planned(quantity.get())) {
@@ -46,24 +46,8 @@ final class ExtraTests {
                 joinings.addAll(joining(quantity.get(), basis));
             }
         }
-        RuleSet rules = asking.rules();
         return new Asking(
-                asking.facts(),
-                asking.kit(),
-                new RuleSet(
-                        rules.id(),
-                        rules.name(),
-                        rules.edition(),
-                        rules.about(),
-                        rules.network(),
-                        rules.earthTest(),
-                        tests,
-                        joinings,
-                        rules.limits(),
-                        rules.methods(),
-                        rules.notDone()),
-                asking.house(),
-                asking.occasion());
+                asking.facts(), asking.kit(), asking.rules().with(tests, joinings), asking.house(), asking.occasion());
     }
 
     private static boolean planned(QuantityKind quantity) {
@@ -116,7 +100,8 @@ final class ExtraTests {
                 Optional.empty(),
                 List.of(),
                 Optional.empty());
-        return new TestRow(quantity, scope, polarities, List.of(), true, false, basis);
+        return new TestRow(
+                quantity, scope, polarities, List.of(), true, false, false, EarthedParts.WITH_EARTH_OPEN, basis);
     }
 
     private static List<JoiningRow> joining(QuantityKind quantity, Basis basis) {

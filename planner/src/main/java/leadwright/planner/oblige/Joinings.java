@@ -42,6 +42,11 @@ final class Joinings {
         return parts.size() < 2 ? List.of() : new Joinings(asking, row, remarks).ofType(type, parts);
     }
 
+    /** All leads of the device as one, and what the house joins finer. */
+    static List<Asked> ofDevice(Asking asking, JoiningRow row, List<PartType> types, Remarks remarks) {
+        return new Joinings(asking, row, remarks).ofDevice(types);
+    }
+
     /** Demands of the housing with applied parts joined to it. */
     static List<Asked> ofHousing(Asking asking, JoiningRow row, Remarks remarks) {
         return new Joinings(asking, row, remarks).ofHousing();
@@ -93,7 +98,7 @@ final class Joinings {
             if (stricter.type().equals(part.type().word())) {
                 if (stricter.each().equals("connection")) {
                     joined = Joined.CONNECTION;
-                } else if (joined == Joined.PART) {
+                } else if (joined == Joined.PART || joined == Joined.DEVICE) {
                     joined = Joined.FUNCTION;
                 }
             }
@@ -144,6 +149,39 @@ final class Joinings {
                         true))));
         if (groups.size() > 1) {
             splitOff(subject, groups.keySet());
+        }
+        return all;
+    }
+
+    private List<Asked> ofDevice(List<PartType> types) {
+        List<AppliedPart> parts = asking.facts().parts().stream()
+                .filter(part -> types.contains(part.type()))
+                .toList();
+        List<Connection> measured =
+                parts.stream().flatMap(part -> part.connections().stream()).toList();
+        String subject = "leads";
+        Map<Optional<String>, List<Connection>> groups =
+                asking.facts().therapy().split(measured);
+        List<Asked> all = new ArrayList<>();
+        groups.forEach((output, connections) -> demand(connections, measured, List.of())
+                .ifPresent(demand -> all.add(new Asked(
+                        groups.size() > 1 ? suffixed(subject, output) : subject,
+                        connections.stream().map(Connection::part).distinct().toList(),
+                        demand,
+                        Optional.empty(),
+                        false))));
+        if (groups.size() > 1) {
+            splitOff(subject, groups.keySet());
+        }
+        for (AppliedPart part : parts) {
+            Joined finer = finer(part);
+            if (finer != Joined.DEVICE) {
+                for (Asked each : ofPart(part, finer)) {
+                    if (all.stream().noneMatch(other -> other.demand().equals(each.demand()))) {
+                        all.add(each);
+                    }
+                }
+            }
         }
         return all;
     }

@@ -12,7 +12,9 @@ import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.rules.Limit;
 import leadwright.catalog.rules.LimitRow;
 import leadwright.catalog.rules.Mark;
+import leadwright.catalog.rules.RuleCase;
 import leadwright.catalog.rules.RuleSet;
+import leadwright.catalog.table.RuleSets;
 
 /**
  * The limit of a reading: the rule set's, tightened by the house, replaced by the device's own where that is stated, and
@@ -68,9 +70,21 @@ final class Limits {
             return new Found(Optional.empty(), List.of());
         }
         List<String> notes = new ArrayList<>();
-        Optional<LimitRow> row = asking.rules().limit(draft.limitCase().get());
-        Optional<Limit> limit = row.map(each -> tightened(each, notes));
-        boolean houseTightened = !notes.isEmpty();
+        RuleCase asked = draft.limitCase().get();
+        RuleSet stated = asking.rules();
+        Optional<LimitRow> row = stated.limit(asking.here(asked));
+        if (row.isEmpty() && stated.editions().isPresent()) {
+            Optional<RuleSet> own = asking.device().builtTo().flatMap(RuleSets.builtIn()::find);
+            row = own.flatMap(rules -> rules.limit(asked));
+            if (row.isPresent()) {
+                stated = own.orElseThrow();
+                notes.add("limit of the edition that the device was built to: " + stated.name());
+            }
+        }
+        String edition = stated.edition();
+        boolean ofEdition = !notes.isEmpty();
+        Optional<Limit> limit = row.map(each -> tightened(each, edition, notes));
+        boolean houseTightened = notes.size() > (ofEdition ? 1 : 0);
         limit = particular(draft, limit, houseTightened, notes);
         limit = limit.map(each -> raw(draft, each, notes));
         if (limit.isEmpty()) {
@@ -79,8 +93,8 @@ final class Limits {
         return new Found(limit, notes);
     }
 
-    private Limit tightened(LimitRow row, List<String> notes) {
-        Limit limit = row.limit(confirmed(row));
+    private Limit tightened(LimitRow row, String edition, List<String> notes) {
+        Limit limit = row.limit(confirmed(row, edition));
         for (House.Tighter tighter : asking.house().tighter()) {
             if (tighter.limit().equals(row.id())) {
                 Quantity value = tighter.atMost().or(tighter::atLeast).orElseThrow();
@@ -96,10 +110,10 @@ final class Limits {
         return limit;
     }
 
-    private boolean confirmed(LimitRow row) {
+    private boolean confirmed(LimitRow row, String edition) {
         return asking.house().confirmed().stream()
-                .anyMatch(each -> each.limit().equals(row.id())
-                        && each.edition().equals(asking.rules().edition()));
+                .anyMatch(
+                        each -> each.limit().equals(row.id()) && each.edition().equals(edition));
     }
 
     private static Limit with(Limit limit, Quantity value, Mark mark) {

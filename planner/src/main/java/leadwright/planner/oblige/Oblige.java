@@ -30,12 +30,15 @@ public final class Oblige {
             QuantityKind.PATIENT_LEAKAGE,
             QuantityKind.TOTAL_PATIENT_LEAKAGE,
             QuantityKind.PATIENT_AUXILIARY,
+            QuantityKind.LEAD_TO_LEAD,
             QuantityKind.MAINS_ON_APPLIED_PART,
             QuantityKind.TOTAL_MAINS_ON_APPLIED_PART,
             QuantityKind.MAINS_ON_UNEARTHED_METAL);
 
     private static final Set<QuantityKind> OF_THE_DEVICE = Set.of(
             QuantityKind.EARTH_RESISTANCE,
+            QuantityKind.BONDING_RESISTANCE,
+            QuantityKind.BONDING_VOLTAGE,
             QuantityKind.INSULATION_RESISTANCE,
             QuantityKind.SUPPLY_CURRENT,
             QuantityKind.EQUIPMENT_LEAKAGE,
@@ -53,7 +56,7 @@ public final class Oblige {
      */
     public static Obligations oblige(Device device, Kit kit, RuleSet rules, House house, Occasion occasion) {
         Remarks remarks = new Remarks();
-        DeviceFacts facts = DeviceFacts.of(device);
+        DeviceFacts facts = DeviceFacts.of(SwitchedOff.with(device, rules));
         OutletFit fit = OutletFit.of(facts, kit);
         List<String> loosened = Limits.loosened(house, rules);
         if (!loosened.isEmpty() || fit.refusal().isPresent()) {
@@ -126,12 +129,13 @@ public final class Oblige {
         due.addAll(WholeDeviceReadings.inEarthConductor(asking, QuantityKind.FUNCTIONAL_EARTH_LEAKAGE, remarks));
         due.addAll(TouchReadings.toEarth(asking, remarks));
         due.addAll(TouchReadings.between(asking, remarks));
+        due.addAll(TouchReadings.bondingVoltage(asking, remarks));
         OF_PARTS.forEach(quantity -> due.addAll(PartReadings.of(asking, quantity, remarks)));
         return due;
     }
 
     private static List<Draft> withChecks(Asking asking, Optional<Outlet> outlet, List<Draft> taken, Remarks remarks) {
-        List<Draft> all = new ArrayList<>(CheckReadings.supply(outlet));
+        List<Draft> all = new ArrayList<>(taken.isEmpty() ? List.of() : CheckReadings.supply(outlet));
         all.addAll(CheckReadings.tester(asking, outlet, "start", taken, remarks));
         all.addAll(taken);
         all.addAll(CheckReadings.earthLeadOff(asking, taken));

@@ -53,10 +53,16 @@ final class PartReadings {
 
     private List<Draft> of(TestRow row) {
         List<Asked> asked = new ArrayList<>();
+        row.scope().types().stream()
+                .flatMap(type -> joining(type, Optional.empty()).stream())
+                .filter(joining -> joining.joined() == Joined.DEVICE)
+                .findFirst()
+                .ifPresent(joining -> asked.addAll(
+                        Joinings.ofDevice(asking, joining, row.scope().types(), remarks)));
         for (AppliedPart part : asking.facts().parts()) {
             if (row.scope().types().contains(part.type())) {
                 joining(part.type(), Optional.empty())
-                        .filter(joining -> joining.joined() != Joined.TYPE)
+                        .filter(joining -> joining.joined() != Joined.TYPE && joining.joined() != Joined.DEVICE)
                         .ifPresent(joining -> asked.addAll(Joinings.ofPart(asking, joining, part, remarks)));
             }
         }
@@ -134,8 +140,10 @@ final class PartReadings {
 
     private Draft reading(
             TestRow row, Asked asked, StateInMode state, Optional<SourcePolarity> source, Component component) {
-        RuleCase limitCase = asking.asked(quantity)
-                .type(asked.type().orElseThrow())
+        RuleCase ofType = asking.asked(quantity);
+        RuleCase limitCase = asked.type()
+                .map(ofType::type)
+                .orElse(ofType)
                 .condition(state.condition())
                 .method(method)
                 .component(Optional.of(component));

@@ -37,6 +37,12 @@ record StateInMode(MainsState state, String mode, Condition condition, boolean s
 
     /** The states in which a rule set's row is read on this device. */
     static List<StateInMode> of(TestRow row, DeviceFacts facts) {
+        return inAll(row, facts).stream()
+                .filter(each -> row.switchedOffToo() || !each.mode().equals(SwitchedOff.MODE))
+                .toList();
+    }
+
+    private static List<StateInMode> inAll(TestRow row, DeviceFacts facts) {
         if (!row.started()) {
             return List.of(facts.fixedPlant() ? ISOLATED : OFF);
         }
@@ -50,12 +56,12 @@ record StateInMode(MainsState state, String mode, Condition condition, boolean s
             return all;
         }
         for (Condition condition : row.scope().conditions()) {
-            for (Polarity polarity : row.polarities()) {
+            for (Polarity polarity : polarities(row, facts)) {
                 all.addAll(inModes(state(polarity, condition), condition, facts.device(), Optional.empty()));
             }
         }
         if (row.functionalEarthOpenToo() && facts.functionalEarthInCord()) {
-            for (Polarity polarity : row.polarities()) {
+            for (Polarity polarity : polarities(row, facts)) {
                 all.addAll(
                         inModes(
                                 state(polarity, Condition.EARTH_OPEN),
@@ -66,6 +72,11 @@ record StateInMode(MainsState state, String mode, Condition condition, boolean s
             }
         }
         return all;
+    }
+
+    /** A plug that goes in either way round is read both ways, whatever the rule set asks. */
+    private static List<Polarity> polarities(TestRow row, DeviceFacts facts) {
+        return facts.eitherWayRound() ? List.of(Polarity.values()) : row.polarities();
     }
 
     private static MainsState state(Polarity polarity, Condition condition) {

@@ -138,7 +138,9 @@ final class TesterFit {
     private Optional<Lack> network(Draft draft) {
         Optional<MeasuringNetwork> network = asking.rules().network();
         return when(
-                draft.isLeakage() && network.isPresent() && !tester.networks().contains(network.get()),
+                draft.throughNetwork()
+                        && network.isPresent()
+                        && !tester.networks().contains(network.get()),
                 "measuring network",
                 "the tester has no " + network.map(MeasuringNetwork::word).orElse("")
                         + " measuring network, and a reading"
@@ -148,7 +150,8 @@ final class TesterFit {
 
     private Optional<Lack> component(Draft draft) {
         return draft.component()
-                .filter(component -> draft.isLeakage() && !tester.components().contains(component))
+                .filter(component ->
+                        draft.throughNetwork() && !tester.components().contains(component))
                 .map(component -> new Lack(
                         "tester component " + component.word(),
                         "the tester does not read the " + component.word() + " component by itself",
@@ -242,7 +245,8 @@ final class TesterFit {
 
     private Optional<Lack> touch(Draft draft) {
         boolean probed =
-                draft.quantity() == QuantityKind.TOUCH_CURRENT && draft.place().isPresent();
+                Set.of(QuantityKind.TOUCH_CURRENT, QuantityKind.BONDING_VOLTAGE).contains(draft.quantity())
+                        && draft.place().isPresent();
         boolean throughLead = tester.touchThrough().equals(Optional.of(TouchThrough.EARTH_LEAD));
         boolean staysOn = tester.earthJack()
                 .flatMap(jack -> jack.atRest())

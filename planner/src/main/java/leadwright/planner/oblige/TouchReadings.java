@@ -12,13 +12,17 @@ import leadwright.catalog.device.TouchPoint;
 import leadwright.catalog.kit.Component;
 import leadwright.catalog.kit.TouchThrough;
 import leadwright.catalog.rules.Condition;
+import leadwright.catalog.rules.EarthedParts;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.catalog.rules.TestRow;
 import leadwright.planner.plan.Demand;
 import leadwright.planner.plan.MainsState;
+import leadwright.planner.plan.Obligation;
 
 /** Touch current at each accessible part and port, and between unearthed parts. */
 final class TouchReadings {
+    private static final String REFERENCE = Obligation.EarthSubject.REFERENCE_TO_PART.word();
+
     private final Asking asking;
     private final Remarks remarks;
 
@@ -40,7 +44,9 @@ final class TouchReadings {
         for (TouchPoint point : asking.device().touchPoints()) {
             if (point.earthed() != Earthed.YES) {
                 all.addAll(ofPart(row, point.connection()));
-            } else if (row.scope().conditions().contains(Condition.EARTH_OPEN)) {
+            } else if (row.earthedParts() == EarthedParts.ALWAYS
+                    || row.earthedParts() == EarthedParts.WITH_EARTH_OPEN
+                            && row.scope().conditions().contains(Condition.EARTH_OPEN)) {
                 all.addAll(ofEarthed(row, point));
             }
         }
@@ -60,7 +66,7 @@ final class TouchReadings {
         return all;
     }
 
-    /** A part that is earthed in normal use can carry a touch current only while its earth is open. */
+    /** A part that is earthed in normal use: by most rule sets only while its earth is open. */
     private List<Draft> ofEarthed(TestRow row, TouchPoint point) {
         if (point.surface() != Surface.METAL) {
             remarks.notApplicable(
@@ -72,7 +78,7 @@ final class TouchReadings {
         }
         List<Draft> all = new ArrayList<>();
         for (StateInMode state : StateInMode.of(row, asking.facts())) {
-            if (state.state().fault() == MainsState.Fault.EARTH_OPEN) {
+            if (row.earthedParts() == EarthedParts.ALWAYS || state.state().fault() == MainsState.Fault.EARTH_OPEN) {
                 all.addAll(probed(row, point.connection(), state));
             }
         }
@@ -102,6 +108,38 @@ final class TouchReadings {
                     .limitCase(asking.asked(row.quantity())
                             .condition(state.condition())
                             .component(Optional.of(component))));
+        }
+        return all;
+    }
+
+    /** Voltage between the reference earth and each accessible metal part of wired equipment, through the 1 kohm network. */
+    static List<Draft> bondingVoltage(Asking asking, Remarks remarks) {
+        TouchReadings readings = new TouchReadings(asking, remarks);
+        List<Draft> all = new ArrayList<>();
+        for (TestRow row : asking.tests(QuantityKind.BONDING_VOLTAGE)) {
+            for (TouchPoint point : asking.device().touchPoints()) {
+                if (point.surface() == Surface.METAL) {
+                    all.addAll(readings.voltage(row, point.connection()));
+                } else {
+                    remarks.notApplicable(
+                            row.quantity().word() + " of " + point.id(),
+                            "its surface is " + point.surface().word() + ": nothing is read through it",
+                            row.basis().clause());
+                }
+            }
+        }
+        return all;
+    }
+
+    private List<Draft> voltage(TestRow row, Connection connection) {
+        List<Draft> all = new ArrayList<>();
+        for (StateInMode state : StateInMode.of(row, asking.facts())) {
+            for (Draft draft : probed(row, connection, state)) {
+                all.add(draft.limitCase(draft.limitCase().orElseThrow().subject(REFERENCE))
+                        .note(
+                                "between the reference earth and the part, on the running installation, through the 1 kohm"
+                                        + " of the measuring network: one microampere is one millivolt"));
+            }
         }
         return all;
     }

@@ -18,6 +18,7 @@ import leadwright.catalog.kit.Outlet;
 import leadwright.catalog.kit.PartSource;
 import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.rules.EarthTestRow;
+import leadwright.catalog.rules.PlaceRow;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.catalog.table.RuleSets;
 
@@ -42,6 +43,9 @@ final class Warnings {
         warnings.places();
         warnings.therapy();
         warnings.rules();
+        warnings.places(due);
+        warnings.unlimitedEarth(due);
+        HouseChanges.of(asking.house(), asking.rules()).forEach(remarks::warn);
         warnings.tester(outlet, due);
     }
 
@@ -137,6 +141,40 @@ final class Warnings {
                 remarks.warn("house rules: no rule set has a limit '" + tighter.limit()
                         + "', so nothing is tightened by it");
             }
+        }
+    }
+
+    /** Readings whose limits depend on a circumstance that the house does not state. */
+    private void places(List<Draft> due) {
+        List<String> known = asking.rules().places().stream().map(PlaceRow::id).toList();
+        Optional<String> where = asking.house().where();
+        where.filter(each -> !known.contains(each))
+                .ifPresent(each ->
+                        remarks.warn("house rules: " + asking.rules().id() + " lists no circumstance '" + each + "'"));
+        boolean unjudged = due.stream()
+                .flatMap(draft -> draft.limitCase().stream())
+                .anyMatch(asked -> asking.rules().limit(asking.here(asked)).isEmpty()
+                        && known.stream()
+                                .anyMatch(place ->
+                                        asking.rules().limit(asked.where(place)).isPresent()));
+        if (unjudged) {
+            remarks.warn(
+                    "limits of " + asking.rules().id() + " depend on the country or the room, and the house rules state"
+                            + " none of them for these readings: they are not judged. State 'where' as one of "
+                            + String.join(", ", known));
+        }
+    }
+
+    /** An earth reading that nobody judges stops nothing. */
+    private void unlimitedEarth(List<Draft> due) {
+        boolean unlimited = due.stream()
+                .filter(draft -> draft.quantity() == QuantityKind.EARTH_RESISTANCE)
+                .flatMap(draft -> draft.limitCase().stream())
+                .anyMatch(asked -> asking.rules().limit(asking.here(asked)).isEmpty());
+        if (unlimited) {
+            remarks.warn(
+                    "this rule set has no limit for an earth resistance that is read here: take it from the device's"
+                            + " instructions, and decide on it before anything is powered");
         }
     }
 

@@ -94,7 +94,7 @@ public record Obligation(
     public Phase phase() {
         return switch (quantity) {
             case SUPPLY_VOLTAGE, TESTER_CHECK, PROOF -> Phase.CHECK;
-            case EARTH_RESISTANCE, BONDING_RESISTANCE, BONDING_VOLTAGE -> Phase.EARTH;
+            case EARTH_RESISTANCE, BONDING_RESISTANCE -> Phase.EARTH;
             case INSULATION_RESISTANCE -> Phase.INSULATION;
             default -> sourcePolarity.isPresent() ? Phase.MAINS_ON_PART : Phase.ORDINARY;
         };
@@ -109,8 +109,10 @@ public record Obligation(
         MAINS_ON_PART
     }
 
-    /** A touch reading: with no fault it precedes every fault state of its polarity. */
+    /** A touch reading, by current or by voltage: with no fault it precedes every fault state of its polarity. */
     public boolean isTouch() {
-        return quantity == QuantityKind.TOUCH_CURRENT || quantity == QuantityKind.TOUCH_CURRENT_BETWEEN;
+        return quantity == QuantityKind.TOUCH_CURRENT
+                || quantity == QuantityKind.TOUCH_CURRENT_BETWEEN
+                || quantity == QuantityKind.BONDING_VOLTAGE;
     }
 }

@@ -184,7 +184,7 @@ class HouseChoicesTest {
     // ---- extra tests, joining, what is forbidden
 
     @Test
-    void an_extra_test_is_read_without_fault_and_without_limit() {
+    void an_extra_test_is_read_without_fault_and_with_the_limit_of_the_devices_own_edition() {
         House house = Bench.house("extra-tests: [{quantity: touch-current, because: patients sit beside it}]\n");
         Obligations due = Bench.due(MONITOR, Bench.marrowgate(), RECURRENT, house);
         List<Obligation> touched = of(due, QuantityKind.TOUCH_CURRENT);
@@ -198,9 +198,15 @@ class HouseChoicesTest {
                         "touch-current/port.ecg-out/normal/ac",
                         "touch-current/port.ecg-out/reversed/ac");
         assertThat(touched)
-                .allMatch(each -> each.limit().isEmpty()
-                        && each.note().orElse("").contains(Limits.NONE)
+                .allMatch(each -> each.limit().orElseThrow().id().equals("iec-60601-1-ed3-touch-normal")
                         && each.clause().equals("house: patients sit beside it"));
+        assertThat(due.warnings()).contains("house rules: also reads touch-current: patients sit beside it");
+        Device unstated =
+                Bench.deviceFrom(Bench.sample("brindlewick-ward-monitor").replace("built-to: iec-60601-1-ed3\n", ""));
+        assertThat(of(Bench.due(unstated, Bench.marrowgate(), RECURRENT, house), QuantityKind.TOUCH_CURRENT))
+                .isNotEmpty()
+                .allMatch(
+                        each -> each.limit().isEmpty() && each.note().orElse("").contains(Limits.NONE));
         assertThat(due.notApplicable()).noneMatch(row -> row.test().equals("touch-current"));
     }
 

@@ -237,6 +237,8 @@ class ObligePropertiesTest {
                                     .flatMap(reading -> reading.limit().stream())
                                     .forEach(limit -> {
                                         Limit ruled = rules.limit(limit.id())
+                                                .or(() ->
+                                                        Bench.rules(Bench.THIRD).limit(limit.id()))
                                                 .orElseThrow()
                                                 .limit(false);
                                         assertThat(limit.bound()).isEqualTo(ruled.bound());

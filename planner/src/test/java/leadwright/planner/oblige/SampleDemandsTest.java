@@ -193,13 +193,13 @@ class SampleDemandsTest {
     }
 
     @Test
-    void functional_earth_has_its_own_row_without_limit_in_the_recurrent_test() {
+    void functional_earth_has_its_own_row_with_the_limit_of_its_own_edition_in_the_recurrent_test() {
         Obligations due = Bench.due(Bench.device("noctuary-sleep-recorder"), Bench.marrowgate(), RECURRENT);
         Obligation row = get(due, "functional-earth-leakage/functional-earth/normal/ac");
-        assertThat(row.limit()).isEmpty();
+        limit(row, "iec-60601-1-ed3-functional-earth-normal", "5 mA");
         assertThat(row.note())
-                .hasValueSatisfying(
-                        note -> assertThat(note).contains("no limit in this rule set; see the device's instructions"));
+                .hasValueSatisfying(note -> assertThat(note)
+                        .contains("limit of the edition that the device was built to: IEC 60601-1, third"));
         limit(
                 get(due, "equipment-leakage/equipment/normal/earth-open/ac"),
                 "iec-62353-equipment-direct-class-2",

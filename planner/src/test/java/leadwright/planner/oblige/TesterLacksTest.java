@@ -6,11 +6,11 @@ import static leadwright.planner.oblige.Bench.get;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.stream.Stream;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.house.House;
 import leadwright.catalog.kit.Component;
 import leadwright.catalog.kit.Kit;
+import leadwright.catalog.rules.EarthedParts;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.catalog.rules.RuleSet;
 import leadwright.catalog.rules.TestRow;
@@ -198,21 +198,18 @@ class TesterLacksTest {
     void a_quantity_that_the_rule_set_asks_for_and_nobody_plans_is_missing() {
         RuleSet known = Bench.rules(RECURRENT);
         TestRow first = known.tests().get(0);
-        TestRow leads =
-                new TestRow(QuantityKind.LEAD_TO_LEAD, first.scope(), List.of(), List.of(), true, false, first.basis());
-        RuleSet more = new RuleSet(
-                known.id(),
-                known.name(),
-                known.edition(),
-                known.about(),
-                known.network(),
-                known.earthTest(),
-                Stream.concat(known.tests().stream(), Stream.of(leads)).toList(),
-                known.joinings(),
-                known.limits(),
-                known.methods(),
-                known.notDone());
+        TestRow ports = new TestRow(
+                QuantityKind.MAINS_ON_PORT,
+                first.scope(),
+                List.of(),
+                List.of(),
+                true,
+                false,
+                false,
+                EarthedParts.NEVER,
+                first.basis());
+        RuleSet more = known.with(List.of(ports), List.of());
         Obligations due = Oblige.oblige(MONITOR, Bench.marrowgate(), more, House.defaults(), Occasion.RECURRENT);
-        assertThat(only(due).because()).isEqualTo("lead-to-lead is asked for and not planned by this program");
+        assertThat(only(due).because()).isEqualTo("mains-on-port is asked for and not planned by this program");
     }
 }
