@@ -37,6 +37,10 @@ final class HouseChanges {
             changes.add("leads may take " + house.capacitanceShare().text() + " of a limit by their capacitance: "
                     + house.capacitanceLimit().word());
         }
+        if (house.floatJoined() != plain.floatJoined()) {
+            changes.add("connections that float together in one bundle: "
+                    + house.floatJoined().word());
+        }
         if (house.decision() != DecisionRule.SIMPLE) {
             changes.add("decision rule: " + house.decision().word());
         }
