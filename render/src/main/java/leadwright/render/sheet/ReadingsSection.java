@@ -4,6 +4,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import leadwright.catalog.kit.Accuracy;
 import leadwright.catalog.rules.Limit;
@@ -20,6 +22,8 @@ import leadwright.planner.plan.Step;
 final class ReadingsSection {
 
     /** Lines up to which a group is not split over two pages. */
+    private static final Pattern ABBREVIATION = Pattern.compile("\\b[ad]\\.c\\.");
+
     private static final int WHOLE = 8;
 
     private final Sheet sheet;
@@ -156,7 +160,7 @@ final class ReadingsSection {
         } else if (line instanceof Course.Note note) {
             across("act manner", () -> page.text(Amounts.inProse(note.text())));
         } else if (line instanceof Course.Heading heading) {
-            across("act", () -> page.bold(sheet.words().quantity(heading.of(), heading.withComponent())));
+            across("heading", "act", () -> page.bold(sheet.words().quantity(heading.of(), heading.withComponent())));
         } else if (line instanceof Course.Null nulled) {
             nullRow(nulled);
         } else {
@@ -166,7 +170,11 @@ final class ReadingsSection {
 
     /** A line over the whole width of the table. */
     private void across(String styleClass, Xhtml.Inside inside) {
-        page.in("tr", "", () -> {
+        across("", styleClass, inside);
+    }
+
+    private void across(String row, String styleClass, Xhtml.Inside inside) {
+        page.in("tr", row, () -> {
             page.leaf("td", "no act", "");
             page.with("td", styleClass, new String[] {"colspan", "6"}, inside);
         });
@@ -179,13 +187,11 @@ final class ReadingsSection {
             page.in("td", "what", () -> {
                 page.bold(sheet.words().what(what, hookup));
                 if (value.under().isPresent()) {
-                    page.span(
-                            "manner",
-                            " " + RowWords.rest(what, !value.under().get().withComponent()));
+                    manner(" " + RowWords.rest(what, !value.under().get().withComponent()));
                 } else {
                     String source = RowWords.source(what);
                     page.empty("br");
-                    page.span("manner", sheet.words().quantity(what, true) + (source.isEmpty() ? "" : ", " + source));
+                    manner(sheet.words().quantity(what, true) + (source.isEmpty() ? "" : ", " + source));
                 }
             });
             page.in("td", "limit", () -> {
@@ -208,6 +214,19 @@ final class ReadingsSection {
                     "td",
                     "then",
                     String.valueOf(IfNo.of(what, sheet.mainsOnParts()).number()));
+        });
+    }
+
+    /** Words in small type; "a.c." and "d.c." stay whole, which a line would else part after the first stop. */
+    private void manner(String words) {
+        page.in("span", "manner", () -> {
+            Matcher abbreviation = ABBREVIATION.matcher(words);
+            int from = 0;
+            while (abbreviation.find()) {
+                page.text(words.substring(from, abbreviation.start())).span("unparted", abbreviation.group());
+                from = abbreviation.end();
+            }
+            page.text(words.substring(from));
         });
     }
 

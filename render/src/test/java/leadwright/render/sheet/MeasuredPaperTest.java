@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import leadwright.catalog.house.House;
 import leadwright.catalog.read.DeviceReader;
 import leadwright.catalog.read.HouseReader;
@@ -49,15 +50,21 @@ class MeasuredPaperTest {
         "slaterow-tilt-table, k3-fixed-plant-case, iec-62353-2014, letter",
         "wickling-rhythm-card, k3-fixed-plant-case, iec-62353-2014, a4",
         "dovecote-infant-warmer, k1-marrowgate-bench, iec-60601-1-ed3, letter",
+        "mossback-bed, k1-marrowgate-bench, iec-60601-1-ed3, letter",
     })
     void lettersNeitherOverlapNorLeaveThePaperAndNoPageIsEmpty(String device, String kit, String rules, String paper)
             throws IOException {
         Plan plan = plan(device, kit, rules, paper);
-        byte[] pdf = PdfExport.pdf(BenchSheet.xhtml(plan, Diagrams.draw(plan), List.of()), Optional.empty());
+        String sheet = BenchSheet.xhtml(plan, Diagrams.draw(plan), List.of());
+        byte[] pdf = PdfExport.pdf(sheet, Optional.empty());
         try (PDDocument document = Loader.loadPDF(pdf)) {
             for (int i = 1; i <= document.getNumberOfPages(); i++) {
                 PDPage page = document.getPage(i - 1);
                 List<Ink> letters = letters(document, i);
+                assertThat(lastLine(document, i)).as("last line of page " + i).satisfies(line -> {
+                    assertThat(line).doesNotContain("Corrected");
+                    assertThat(headings(sheet)).doesNotContain(line);
+                });
                 assertThat(letters).as("page " + i).hasSizeGreaterThan(200);
                 float width = page.getMediaBox().getWidth();
                 float height = page.getMediaBox().getHeight();
@@ -77,6 +84,30 @@ class MeasuredPaperTest {
                 }
             }
         }
+    }
+
+    private static List<String> headings(String sheet) {
+        return Pattern.compile("<tr class=\"heading\">.*?<b>(.*?)</b>", Pattern.DOTALL)
+                .matcher(sheet)
+                .results()
+                .map(found -> found.group(1))
+                .toList();
+    }
+
+    /** The line above the foot; empty where the page has no foot. */
+    private static String lastLine(PDDocument document, int page) throws IOException {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setSortByPosition(true);
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        List<String> lines =
+                stripper.getText(document).lines().map(String::strip).toList();
+        for (int i = 1; i < lines.size(); i++) {
+            if (lines.get(i).startsWith("Qualified persons only")) {
+                return lines.get(i - 1);
+            }
+        }
+        return "";
     }
 
     private static List<Ink> letters(PDDocument document, int page) throws IOException {
