@@ -3,7 +3,9 @@ package leadwright.planner.wire;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import leadwright.catalog.kit.ItemKind;
 import leadwright.catalog.kit.Kit;
@@ -30,6 +32,7 @@ final class Bench {
 
     private final Connectors connectors;
     private final Duty duty;
+    private final Map<String, Map<String, Boolean>> mating = new HashMap<>();
     private final boolean bareAllowed;
     private final List<KitItem> items;
     private final List<Part> parts;
@@ -82,8 +85,12 @@ final class Bench {
         return bareAllowed || item.ends().stream().noneMatch(this::bare);
     }
 
-    /** Whether the two ends join in this duty. */
+    /** Whether the two ends join in this duty. It is asked of few pairs, very often. */
     boolean mates(String one, String other) {
+        return mating.computeIfAbsent(one, key -> new HashMap<>()).computeIfAbsent(other, key -> joins(one, other));
+    }
+
+    private boolean joins(String one, String other) {
         Mating mating = connectors.mates(one, other);
         if (mating == Mating.NO || tooWeak(one) || tooWeak(other)) {
             return false;

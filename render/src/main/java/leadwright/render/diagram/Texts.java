@@ -18,6 +18,9 @@ final class Texts {
      * that would turn the direction of the text around them.
      */
     static String clean(String text) {
+        if (plain(text)) {
+            return text;
+        }
         StringBuilder clean = new StringBuilder();
         text.codePoints().forEach(c -> {
             switch (Character.getType(c)) {
@@ -27,6 +30,19 @@ final class Texts {
             }
         });
         return clean.toString().strip().replaceAll(" {2,}", " ");
+    }
+
+    /** Whether a text is plain ASCII with single spaces inside: most are, and need no cleaning. */
+    private static boolean plain(String text) {
+        boolean space = true;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' || c > '~' || c == ' ' && space) {
+                return false;
+            }
+            space = c == ' ';
+        }
+        return !space || text.isEmpty();
     }
 
     /** Width in millimetres; a character without a glyph counts as a wide one. */
