@@ -8,11 +8,22 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import leadwright.catalog.rules.Basis;
+import leadwright.catalog.rules.EarthTestRow;
 import leadwright.catalog.rules.NotDoneRow;
+import leadwright.catalog.rules.PlaceRow;
 import leadwright.catalog.rules.RuleSet;
 import leadwright.catalog.rules.RuleTable;
 import leadwright.catalog.table.RuleSets;
+import leadwright.catalog.table.Sources;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -20,10 +31,11 @@ import picocli.CommandLine.Parameters;
 /** Lists the rule sets, or prints the limits of one with clause, mark and source. */
 @Command(
         name = "rules",
-        header = "Show the rule sets, or the limits of one with clauses and sources",
+        header = "Show the rule sets, or one of them with clauses and sources",
         description = {
-            "Without an id: the list. With an id: every limit, what it applies to, its clause, how well it is confirmed"
-                    + " and what that rests on. Marks: A, two or more independent public texts agree; B, one public"
+            "Without an id: the list. With an id: every limit, what it applies to, its condition, its clause, how well it"
+                    + " is confirmed and what that rests on; then what is read in which states, what is joined, what is"
+                    + " left out and why. Marks: A, two or more independent public texts agree; B, one public"
                     + " text; C, from memory: unconfirmed until your department has compared it with its own copy of"
                     + " the standard; D, calculated from these.",
             "",
@@ -70,25 +82,128 @@ final class RulesCommand extends Verb {
     private static void table(RuleSet rules, PrintWriter out) {
         out.println(rules.id() + ": " + title(rules));
         out.println(rules.about());
-        String quantity = "";
-        for (RuleTable.Row row : RuleTable.rows(rules)) {
-            if (!row.quantity().equals(quantity)) {
-                quantity = row.quantity();
-                out.println();
-                out.println(quantity);
-            }
-            String condition = row.condition().isEmpty() ? "" : "; " + row.condition();
-            out.println("  " + row.limit() + ": " + row.appliesTo() + condition);
-            out.println("      " + row.id() + ", " + row.clause() + ", mark " + row.mark()
-                    + (row.source().isEmpty() ? "" : ", " + row.source()));
-        }
-        if (!rules.notDone().isEmpty()) {
+        if (!rules.places().isEmpty()) {
             out.println();
-            out.println("left out");
-            for (NotDoneRow row : rules.notDone()) {
-                out.println("  " + row.test() + ": " + row.because() + " ("
-                        + row.basis().clause() + ")");
+            out.println("where (what the house rules may state)");
+            columns(
+                    out,
+                    rules.places().stream()
+                            .map(row -> cells(row.id(), row.name(), row.basis()))
+                            .toList());
+        }
+        limits(rules, out);
+        out.println();
+        out.println("what is read");
+        columns(out, RuleTable.readings(rules).stream().map(RulesCommand::cells).toList());
+        if (!rules.earthTest().isEmpty()) {
+            out.println();
+            out.println("source of the earth test");
+            columns(
+                    out,
+                    rules.earthTest().stream()
+                            .map(row -> cells("at least " + row.atLeast().text(), earthTest(row), row.basis()))
+                            .toList());
+        }
+        if (!rules.joinings().isEmpty()) {
+            out.println();
+            out.println("what is joined");
+            columns(
+                    out,
+                    RuleTable.joinings(rules).stream().map(RulesCommand::cells).toList());
+        }
+        out.println();
+        out.println("left out");
+        columns(
+                out,
+                rules.notDone().stream()
+                        .map(row -> cells(row.test(), row.because(), row.basis()))
+                        .toList());
+        sources(rules, out);
+    }
+
+    private static void limits(RuleSet rules, PrintWriter out) {
+        Map<String, List<List<String>>> groups = new LinkedHashMap<>();
+        for (RuleTable.Row row : RuleTable.rows(rules)) {
+            groups.computeIfAbsent(row.quantity(), quantity -> new ArrayList<>())
+                    .add(List.of(
+                            row.limit(),
+                            row.appliesTo(),
+                            row.condition().isEmpty() ? "any" : row.condition(),
+                            row.clause(),
+                            row.mark().name(),
+                            row.source(),
+                            row.id()));
+        }
+        groups.forEach((quantity, rows) -> {
+            out.println();
+            out.println(quantity);
+            List<List<String>> all = new ArrayList<>();
+            all.add(List.of("limit", "applies to", "condition", "clause", "mark", "source", "id"));
+            all.addAll(rows);
+            columns(out, all);
+        });
+    }
+
+    private static String earthTest(EarthTestRow row) {
+        return row.factorOfRated()
+                        .map(factor -> "or " + factor.toPlainString() + " x rated current, where that is more; ")
+                        .orElse("")
+                + row.openCircuitAtMost()
+                        .map(volts -> "open circuit at most " + volts.text() + "; ")
+                        .orElse("")
+                + row.lasting().map(time -> "for " + time.text() + " or more").orElse("");
+    }
+
+    private static List<String> cells(RuleTable.Rule row) {
+        return List.of(
+                row.quantity(),
+                row.appliesTo(),
+                row.how(),
+                row.clause(),
+                row.mark().name(),
+                row.source());
+    }
+
+    private static List<String> cells(String first, String second, Basis basis) {
+        return List.of(first, second, basis.clause(), basis.mark().name(), RuleTable.source(basis));
+    }
+
+    /** Rows whose cells stand below each other. */
+    private static void columns(PrintWriter out, List<List<String>> rows) {
+        int[] widths = new int[rows.stream().mapToInt(List::size).max().orElse(0)];
+        for (List<String> row : rows) {
+            for (int i = 0; i < row.size(); i++) {
+                widths[i] = Math.max(widths[i], row.get(i).length());
             }
+        }
+        for (List<String> row : rows) {
+            StringBuilder line = new StringBuilder(" ");
+            for (int i = 0; i < row.size(); i++) {
+                line.append(' ')
+                        .append(row.get(i))
+                        .append(" ".repeat(widths[i] - row.get(i).length() + 1));
+            }
+            out.println(line.toString().stripTrailing());
+        }
+    }
+
+    /** The texts behind the keys, each once. */
+    private static void sources(RuleSet rules, PrintWriter out) {
+        SortedSet<String> keys = new TreeSet<>();
+        rules.limits().forEach(row -> keys.addAll(row.basis().sources()));
+        rules.tests().forEach(row -> keys.addAll(row.basis().sources()));
+        rules.joinings().forEach(row -> keys.addAll(row.basis().sources()));
+        rules.earthTest().forEach(row -> keys.addAll(row.basis().sources()));
+        rules.places().forEach(row -> keys.addAll(row.basis().sources()));
+        rules.notDone().forEach(row -> keys.addAll(row.basis().sources()));
+        if (!keys.isEmpty()) {
+            out.println();
+            out.println("sources");
+            columns(
+                    out,
+                    keys.stream()
+                            .map(key -> List.of(key, Sources.builtIn().find(key).orElse("")))
+                            .toList());
         }
     }
 
@@ -121,7 +236,50 @@ final class RulesCommand extends Verb {
                 limit(out, row);
             }
             out.writeEndArray();
+            rules(out, "readings", RuleTable.readings(rules));
+            rules(out, "joinings", RuleTable.joinings(rules));
+            out.writeArrayFieldStart("earth-test");
+            for (EarthTestRow row : rules.earthTest()) {
+                rule(out, Map.of("at-least", row.atLeast().text(), "further", earthTest(row)), row.basis());
+            }
+            out.writeEndArray();
+            out.writeArrayFieldStart("where");
+            for (PlaceRow row : rules.places()) {
+                rule(out, Map.of("id", row.id(), "name", row.name()), row.basis());
+            }
+            out.writeEndArray();
+            out.writeArrayFieldStart("left-out");
+            for (NotDoneRow row : rules.notDone()) {
+                rule(out, Map.of("test", row.test(), "because", row.because()), row.basis());
+            }
+            out.writeEndArray();
         }
+        out.writeEndObject();
+    }
+
+    private static void rules(JsonGenerator out, String name, List<RuleTable.Rule> rows) throws IOException {
+        out.writeArrayFieldStart(name);
+        for (RuleTable.Rule row : rows) {
+            out.writeStartObject();
+            out.writeStringField("quantity", row.quantity());
+            out.writeStringField("applies-to", row.appliesTo());
+            out.writeStringField("how", row.how());
+            out.writeStringField("clause", row.clause());
+            out.writeStringField("mark", row.mark().name());
+            out.writeStringField("source", row.source());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+    }
+
+    private static void rule(JsonGenerator out, Map<String, String> texts, Basis basis) throws IOException {
+        out.writeStartObject();
+        for (Map.Entry<String, String> text : new TreeMap<>(texts).entrySet()) {
+            out.writeStringField(text.getKey(), text.getValue());
+        }
+        out.writeStringField("clause", basis.clause());
+        out.writeStringField("mark", basis.mark().name());
+        out.writeStringField("source", RuleTable.source(basis));
         out.writeEndObject();
     }
 

@@ -169,10 +169,12 @@ class CommandsTest {
                     .find(id)
                     .orElseThrow()
                     .limits()
-                    .forEach(limit -> assertThat(run.out())
-                            .contains(
-                                    "      " + limit.id() + ", " + limit.basis().clause() + ", mark "
-                                            + limit.basis().mark()));
+                    .forEach(limit -> assertThat(run.out().lines())
+                            .anyMatch(line -> line.matches("  (at most|at least) .*")
+                                    && line.contains(limit.value().text())
+                                    && line.contains("  " + limit.basis().clause() + "  ")
+                                    && line.contains("  " + limit.basis().mark() + "  ")
+                                    && line.endsWith("  " + limit.id())));
         }
         Run wrong = Run.of("rules", "iec-1");
         assertThat(wrong.code()).isEqualTo(ExitCode.BAD_INPUT);

@@ -36,6 +36,10 @@ class SampleSheetsTest {
         "oddlebar-rescue-set, k1-marrowgate-bench, iec-62353-2014",
         "slaterow-tilt-table, k3-fixed-plant-case, iec-62353-2014",
         "wickling-rhythm-card, k1-marrowgate-bench, iec-60601-1-ed3",
+        "brindlewick-ward-monitor, k1-marrowgate-bench, nfpa-99-2012",
+        "dovecote-infant-warmer, k1-marrowgate-bench, iec-60601-1-ed2",
+        "wickling-rhythm-card, k1-marrowgate-bench, us-leads-older",
+        "slaterow-tilt-table, k3-fixed-plant-case, bonding",
     })
     void nothingOfThePlanIsLost(String device, String kit, String rules) throws IOException {
         Plan plan = plan(device, kit, rules);
