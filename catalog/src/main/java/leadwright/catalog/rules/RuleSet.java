@@ -13,6 +13,7 @@ import leadwright.catalog.kit.MeasuringNetwork;
  * @param editions why a case without a limit here takes that of the edition the device was built to; empty where it does
  *     not
  * @param places circumstances of which a house states one
+ * @param nominalMains where it says that leakage currents are corrected to the nominal mains voltage; empty where not
  */
 public record RuleSet(
         String id,
@@ -22,6 +23,7 @@ public record RuleSet(
         Optional<MeasuringNetwork> network,
         Optional<Basis> editions,
         List<PlaceRow> places,
+        Optional<Basis> nominalMains,
         List<EarthTestRow> earthTest,
         List<TestRow> tests,
         List<JoiningRow> joinings,
@@ -75,6 +77,7 @@ public record RuleSet(
                 network,
                 editions,
                 places,
+                nominalMains,
                 earthTest,
                 allTests,
                 allJoinings,

@@ -89,6 +89,7 @@ public final class RuleSets {
                     head.flatMap(row -> row.optionalWord("network", MeasuringNetwork.values(), MeasuringNetwork::word)),
                     top.optionalSection("editions").map(RuleSets::basis),
                     rows(top, "places", RuleSets::place),
+                    head.flatMap(row -> row.optionalSection("nominal-mains")).map(RuleSets::basis),
                     rows(top, "earth-test", RuleSets::earthTest),
                     rows(top, "tests", RuleSets::test),
                     rows(top, "joinings", RuleSets::joining),

@@ -3,6 +3,7 @@ package leadwright.catalog.text;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -18,6 +19,7 @@ public final class Document {
             "house", "house rules",
             "readings", "readings",
             "plan", "a plan",
+            "record", "a record",
             "system", "a system");
 
     private Document() {}
@@ -31,7 +33,32 @@ public final class Document {
      */
     public static <T> Outcome<T> read(String file, byte[] bytes, String kind, Function<Fields, Supplier<T>> reader) {
         Findings findings = new Findings(file);
-        Optional<Node> root = Tree.read(bytes, findings);
+        return read(Tree.read(bytes, findings), kind, reader, findings);
+    }
+
+    /**
+     * Reads a form of comma-separated values, see {@link CsvForm}.
+     *
+     * @param list key of the list that the rows below the header make
+     * @param texts dotted keys of the first lines that list texts
+     * @param ignored columns that say nothing here
+     */
+    public static <T> Outcome<T> readCsv(
+            String file,
+            byte[] bytes,
+            String kind,
+            String list,
+            Set<String> texts,
+            Set<String> ignored,
+            Function<Fields, Supplier<T>> reader) {
+        Findings findings = new Findings(file);
+        Optional<Node> root = TextCheck.text(CsvForm.withoutMark(bytes), findings)
+                .flatMap(text -> new CsvForm(list, texts, ignored, findings).tree(text));
+        return read(root, kind, reader, findings);
+    }
+
+    private static <T> Outcome<T> read(
+            Optional<Node> root, String kind, Function<Fields, Supplier<T>> reader, Findings findings) {
         if (root.isEmpty() || !isOf(kind, root.get(), findings)) {
             return findings.refused();
         }

@@ -13,6 +13,8 @@ import leadwright.catalog.kit.Kit;
 import leadwright.catalog.read.DeviceReader;
 import leadwright.catalog.read.HouseReader;
 import leadwright.catalog.read.KitReader;
+import leadwright.catalog.read.ReadingsReader;
+import leadwright.catalog.readings.Readings;
 import leadwright.catalog.text.Outcome;
 import leadwright.catalog.text.Problem;
 import picocli.CommandLine.Command;
@@ -21,7 +23,7 @@ import picocli.CommandLine.Parameters;
 /** Reads files and reports their problems; plans and writes nothing. */
 @Command(
         name = "check",
-        header = "Read device, kit and house files and report every problem",
+        header = "Read device, kit, house and readings files and report every problem",
         description = {
             "Each file is read by the kind that its first line names. All problems of all files are reported together,"
                     + " each with line and column. Nothing is planned and nothing is written.",
@@ -32,9 +34,9 @@ import picocli.CommandLine.Parameters;
         exitCodeList = {ExitCode.HELP_0, ExitCode.HELP_2})
 final class CheckCommand extends Verb {
 
-    private static final Pattern KIND = Pattern.compile("(?m)^\\W*leadwright[\"']?\\s*:\\s*[\"']?(\\w+)/");
+    private static final Pattern KIND = Pattern.compile("(?m)^\\W*leadwright[\"']?\\s*[:,;]\\s*[\"']?(\\w+)/");
 
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "device, kit or house files")
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "device, kit, house or readings files")
     private List<Path> files = new ArrayList<>();
 
     @Override
@@ -60,6 +62,7 @@ final class CheckCommand extends Verb {
         Outcome<?> outcome = switch (word) {
             case "kit" -> KitReader.read(file.toString(), bytes);
             case "house" -> HouseReader.read(file.toString(), bytes);
+            case "readings" -> ReadingsReader.read(file.toString(), bytes);
             // An unknown kind is the reader's to report, with what would be right.
             default -> DeviceReader.read(file.toString(), bytes);
         };
@@ -85,6 +88,10 @@ final class CheckCommand extends Verb {
                             .map(jacks -> jacks.count() + " jacks")
                             .orElse("no jacks") + ", " + pieces
                     + " pieces of " + kit.items().size() + " kinds";
+        }
+        if (record instanceof Readings readings) {
+            return readings.taken().size() + " readings for plan "
+                    + readings.plan().value();
         }
         House house = (House) record;
         return "house rules for " + house.rules();

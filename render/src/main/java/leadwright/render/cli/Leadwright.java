@@ -39,6 +39,7 @@ final class Leadwright {
     private static Map<String, Function<Function<Request, Outcome>, Verb>> verbs() {
         Map<String, Function<Function<Request, Outcome>, Verb>> verbs = new LinkedHashMap<>();
         verbs.put("plan", PlanCommand::new);
+        verbs.put("judge", planner -> new JudgeCommand());
         verbs.put("check", planner -> new CheckCommand());
         verbs.put("outline", planner -> new OutlineCommand());
         verbs.put("rules", planner -> new RulesCommand());

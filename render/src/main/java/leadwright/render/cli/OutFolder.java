@@ -14,7 +14,12 @@ final class OutFolder {
 
     /** The folder that the person named, or one in the present folder. */
     static Path choose(Optional<Path> named, Path device, Map<String, byte[]> files) {
-        return named.orElseGet(() -> beside(Path.of(""), device, files));
+        return choose(named, device, "plan", files);
+    }
+
+    /** The folder that the person named, or one called after the input with {@code -} and what the files are. */
+    static Path choose(Optional<Path> named, Path input, String what, Map<String, byte[]> files) {
+        return named.orElseGet(() -> beside(Path.of(""), input, what, files));
     }
 
     /**
@@ -22,7 +27,11 @@ final class OutFolder {
      * a file of the same name holds something else, the next free number is added.
      */
     static Path beside(Path parent, Path device, Map<String, byte[]> files) {
-        String base = stem(device) + "-plan";
+        return beside(parent, device, "plan", files);
+    }
+
+    private static Path beside(Path parent, Path input, String what, Map<String, byte[]> files) {
+        String base = stem(input) + "-" + what;
         Path folder = parent.resolve(base);
         for (int number = 2; losesSomething(folder, files); number++) {
             folder = parent.resolve(base + "-" + number);

@@ -14,10 +14,17 @@ import java.util.Optional;
 import leadwright.catalog.device.AppliedPart;
 import leadwright.catalog.device.Connection;
 import leadwright.catalog.device.Device;
+import leadwright.catalog.device.EarthPoint;
+import leadwright.catalog.device.Port;
+import leadwright.catalog.device.TouchPoint;
+import leadwright.catalog.house.House;
 import leadwright.catalog.kit.Component;
 import leadwright.catalog.kit.MeasuringNetwork;
 import leadwright.catalog.kit.Method;
+import leadwright.catalog.rules.Basis;
 import leadwright.catalog.rules.Limit;
+import leadwright.catalog.rules.RuleSet;
+import leadwright.catalog.table.RuleSets;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Bundle;
 import leadwright.planner.plan.Chain;
@@ -69,15 +76,17 @@ public final class PlanJson {
         text("fingerprint", plan.fingerprint());
         out.writeBooleanField("partial", plan.partial());
         object("device", () -> device(plan.device()));
-        object("kit", () -> {
-            text("name", plan.kit().name());
-            text("tester", plan.kit().tester().name());
-            text("calibrated-until", plan.kit().tester().calibratedUntil().map(Object::toString));
-        });
+        object("kit", () -> new PlanKitJson(out).write(plan.kit(), plan.device()));
         object("rules", () -> {
             text("id", plan.rules().id());
             text("name", plan.rules().name());
             text("edition", plan.rules().edition());
+            text(
+                    "nominal-mains",
+                    RuleSets.builtIn()
+                            .find(plan.rules().id())
+                            .flatMap(RuleSet::nominalMains)
+                            .map(Basis::clause));
         });
         objects("hookups", plan.hookups(), this::hookup);
         objects("readings", plan.readings(), this::reading);
@@ -94,6 +103,7 @@ public final class PlanJson {
         objects("shortfalls", plan.shortfalls(), this::shortfall);
         texts("warnings", plan.warnings());
         texts("unconfirmed-limits", plan.unconfirmedLimits());
+        object("house", () -> house(plan.house()));
         out.writeEndObject();
     }
 
@@ -109,6 +119,34 @@ public final class PlanJson {
                     part.connections().stream().map(Connection::name).toList());
         });
         texts("panel", device.panel());
+        // Names of what readings are of, by id, for those who print them.
+        out.writeArrayFieldStart("places");
+        for (TouchPoint each : device.touchPoints()) {
+            place(each.id(), each.name());
+        }
+        for (Port each : device.ports()) {
+            place(each.id(), each.name());
+        }
+        for (EarthPoint each : device.earthPoints()) {
+            place(each.id(), each.name());
+        }
+        out.writeEndArray();
+    }
+
+    private void place(String id, String name) throws IOException {
+        out.writeStartObject();
+        text("id", id);
+        text("name", name);
+        out.writeEndObject();
+    }
+
+    /** What a record of the readings needs to know of the house's choices. */
+    private void house(House house) throws IOException {
+        text("department", house.department());
+        text("decision", house.decision().word());
+        text("paper", house.paper().word());
+        text("words", house.words().word());
+        texts("signs", house.signs());
     }
 
     private void hookup(Hookup hookup) throws IOException {

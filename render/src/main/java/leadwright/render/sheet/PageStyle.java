@@ -17,7 +17,12 @@ final class PageStyle {
      * @param mark what every page says at its top; empty for none
      */
     static String of(Paper paper, String head, String foot, String mark) {
-        return resource("bench.css")
+        return of("bench.css", paper, head, foot, mark);
+    }
+
+    /** As above, with another style resource. */
+    static String of(String resource, Paper paper, String head, String foot, String mark) {
+        return resource(resource)
                 .replace("PAPER", paper == Paper.A4 ? "A4" : "Letter")
                 .replace("\"HEAD\"", string(head))
                 .replace("\"FOOT\"", string(foot))

@@ -1,0 +1,237 @@
+package leadwright.planner.judge;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+import leadwright.catalog.house.DecisionRule;
+import leadwright.catalog.house.EarthWord;
+import leadwright.catalog.house.Paper;
+import leadwright.catalog.kit.Accuracy;
+import leadwright.catalog.kit.Component;
+import leadwright.catalog.kit.Method;
+import leadwright.catalog.kit.PartSource;
+import leadwright.catalog.kit.SourceReading;
+import leadwright.catalog.quantity.Dimension;
+import leadwright.catalog.quantity.Quantity;
+import leadwright.catalog.rules.Limit;
+import leadwright.catalog.rules.LimitRow;
+import leadwright.catalog.rules.Mark;
+import leadwright.catalog.rules.QuantityKind;
+import leadwright.catalog.rules.RuleSet;
+import leadwright.catalog.table.RuleSets;
+import leadwright.catalog.text.Document;
+import leadwright.catalog.text.Fields;
+import leadwright.catalog.text.Outcome;
+import leadwright.planner.plan.NotApplicable;
+import leadwright.planner.plan.Shortfall;
+
+/** Reads what judging needs of a {@code plan/1} that this program wrote. */
+public final class PlanFile {
+
+    private static final List<Dimension> LIMITED = List.of(Dimension.CURRENT, Dimension.RESISTANCE, Dimension.VOLTAGE);
+
+    private final Given top;
+
+    private PlanFile(Given top) {
+        this.top = top;
+    }
+
+    /**
+     * Reads a plan.
+     *
+     * @param file name of the file, for messages
+     */
+    public static Outcome<PlannedTest> read(String file, byte[] bytes) {
+        return Document.read(file, bytes, "plan/1", (Fields fields) -> new PlanFile(new Given(fields)).plan());
+    }
+
+    private Supplier<PlannedTest> plan() {
+        String fingerprint = top.text("fingerprint");
+        boolean partial = top.yes("partial");
+        boolean training = top.yes("training-copy");
+        String occasion = top.text("occasion");
+        Optional<PlannedTest.Device> device = top.due("device").map(PlanFile::device);
+        Optional<PlannedTest.Bench> bench = top.due("kit").map(PlanFile::bench);
+        Optional<PlannedTest.Rules> rules = top.due("rules").map(PlanFile::rules);
+        Optional<PlannedTest.House> house = top.due("house").map(PlanFile::house);
+        Optional<RuleSet> known = rules.flatMap(each -> RuleSets.builtIn().find(each.id()));
+        List<Supplier<PlannedReading>> readings =
+                top.rows("readings").stream().map(row -> reading(row, known)).toList();
+        if (readings.isEmpty()) {
+            top.problem("readings", "the plan has no readings; there is nothing to judge");
+        }
+        List<NotApplicable> notApplicable = top.rows("not-applicable").stream()
+                .map(row -> new NotApplicable(row.text("test"), row.text("because"), row.text("clause")))
+                .toList();
+        List<Shortfall> shortfalls = top.rows("shortfalls").stream()
+                .map(row -> new Shortfall(
+                        row.text("about"), row.texts("connections"), row.text("because"), row.texts("additions")))
+                .toList();
+        return () -> new PlannedTest(
+                fingerprint,
+                partial,
+                training,
+                occasion,
+                device.orElseThrow(),
+                bench.orElseThrow(),
+                rules.orElseThrow(),
+                house.orElseThrow(),
+                readings.stream().map(Supplier::get).toList(),
+                notApplicable,
+                shortfalls);
+    }
+
+    private static PlannedTest.Device device(Given device) {
+        Map<String, String> names = new TreeMap<>();
+        for (Given each : device.rows("places")) {
+            names.put(each.text("id"), each.text("name"));
+        }
+        for (Given each : device.rows("applied-parts")) {
+            names.put(each.text("id"), each.text("name"));
+        }
+        return new PlannedTest.Device(device.text("name"), names);
+    }
+
+    private static PlannedTest.Bench bench(Given kit) {
+        Map<String, Accuracy> accuracy = new TreeMap<>();
+        Optional<Given> stated = kit.due("accuracy");
+        for (String function : stated.map(Given::keys).orElse(List.of())) {
+            Optional<Given> one = stated.get().due(function);
+            Optional<Quantity> share = one.flatMap(each -> each.quantity("reading", Dimension.RATIO));
+            Optional<Quantity> floor = one.flatMap(each -> each.quantity("floor", LIMITED));
+            if (share.isPresent() && floor.isPresent()) {
+                accuracy.put(function, new Accuracy(share.get(), floor.get()));
+            }
+        }
+        List<Quantity> nominal = new ArrayList<>();
+        kit.rows("outlets")
+                .forEach(each -> each.quantity("voltage", Dimension.VOLTAGE).ifPresent(nominal::add));
+        Map<String, PlannedTest.Resistor> checks = new TreeMap<>();
+        for (Given each : kit.rows("checks")) {
+            Optional<Quantity> value = each.quantity("value", Dimension.RESISTANCE);
+            Optional<Quantity> tolerance = each.quantity("tolerance", Dimension.RATIO);
+            if (value.isPresent() && tolerance.isPresent()) {
+                checks.put(each.text("id"), new PlannedTest.Resistor(value.get(), tolerance.get()));
+            }
+        }
+        return new PlannedTest.Bench(
+                kit.text("name"),
+                kit.text("tester"),
+                kit.date("calibrated-until"),
+                accuracy,
+                kit.quantity("null-up-to", Dimension.RESISTANCE),
+                nominal,
+                kit.section("mains-on-applied-part").flatMap(PlanFile::source),
+                checks);
+    }
+
+    private static Optional<PartSource> source(Given source) {
+        Optional<Quantity> voltage = source.quantity("voltage", Dimension.VOLTAGE);
+        Optional<Quantity> shortCircuit = source.quantity("short-circuit", Dimension.CURRENT);
+        Optional<SourceReading> reading = source.word("reading", SourceReading.class);
+        if (voltage.isEmpty() || shortCircuit.isEmpty() || reading.isEmpty()) {
+            source.problem("voltage", "the tester's source for mains on a part is not stated whole; plan again");
+            return Optional.empty();
+        }
+        return Optional.of(new PartSource(voltage.get(), shortCircuit.get(), reading.get()));
+    }
+
+    private static PlannedTest.Rules rules(Given rules) {
+        if (!rules.has("nominal-mains")) {
+            rules.missing("nominal-mains");
+        }
+        return new PlannedTest.Rules(
+                rules.text("id"), rules.text("name"), rules.text("edition"), rules.maybe("nominal-mains"));
+    }
+
+    private static PlannedTest.House house(Given house) {
+        return new PlannedTest.House(
+                house.maybe("department"),
+                house.word("decision", DecisionRule.class).orElse(DecisionRule.SIMPLE),
+                house.word("paper", Paper.class).orElse(Paper.A4),
+                house.word("words", EarthWord.class).orElse(EarthWord.EARTH),
+                house.texts("signs"));
+    }
+
+    private static Supplier<PlannedReading> reading(Given row, Optional<RuleSet> known) {
+        Optional<QuantityKind> quantity = row.word("quantity", QuantityKind.class);
+        if (quantity.isEmpty() && row.maybe("quantity").isEmpty()) {
+            row.missing("quantity");
+        }
+        String id = row.text("id");
+        String key = row.text("key");
+        String clause = row.text("clause");
+        String state = row.text("state");
+        String mode = row.text("mode");
+        List<String> of = row.texts("of");
+        Optional<Method> method = row.word("method", Method.class);
+        Optional<Component> component = row.word("component", Component.class);
+        if (!row.has("limit")) {
+            row.missing("limit");
+        }
+        Optional<Limit> limit = row.section("limit").flatMap(PlanFile::limit);
+        limit.ifPresent(each -> known.flatMap(rules -> rules.limit(each.id()))
+                .filter(ruled -> looser(each, ruled))
+                .ifPresent(ruled -> row.problem(
+                        "limit",
+                        "limit " + each.id() + " is " + each.value().text() + ", looser than "
+                                + ruled.value().text()
+                                + " of the rule set: the plan was changed by hand; plan again")));
+        return () -> new PlannedReading(
+                id,
+                key,
+                quantity.orElseThrow(),
+                clause,
+                of,
+                row.maybe("place"),
+                state,
+                mode,
+                row.maybe("source-polarity"),
+                method,
+                component,
+                row.maybe("earth-subject"),
+                limit,
+                row.maybe("note"));
+    }
+
+    private static Optional<Limit> limit(Given limit) {
+        Optional<Quantity> most = limit.quantity("at-most", LIMITED);
+        Optional<Quantity> least = limit.quantity("at-least", LIMITED);
+        Optional<Mark> mark = mark(limit);
+        if (most.isPresent() == least.isPresent()) {
+            limit.problem("id", "the limit has no value, or two; plan again");
+            return Optional.empty();
+        }
+        Limit.Bound bound = most.isPresent() ? Limit.Bound.AT_MOST : Limit.Bound.AT_LEAST;
+        return Optional.of(new Limit(
+                limit.text("id"),
+                bound,
+                most.or(() -> least).get(),
+                limit.text("clause"),
+                mark.orElse(Mark.C),
+                limit.texts("sources"),
+                limit.yes("confirmed")));
+    }
+
+    private static Optional<Mark> mark(Given limit) {
+        for (Mark each : Mark.values()) {
+            if (limit.text("mark").equals(each.name())) {
+                return Optional.of(each);
+            }
+        }
+        limit.problem("mark", "'mark' is one of A, B, C, D");
+        return Optional.empty();
+    }
+
+    private static boolean looser(Limit limit, LimitRow ruled) {
+        if (limit.bound() != ruled.bound()
+                || limit.value().dimension() != ruled.value().dimension()) {
+            return true;
+        }
+        int order = limit.value().compareTo(ruled.value());
+        return limit.bound() == Limit.Bound.AT_MOST ? order > 0 : order < 0;
+    }
+}

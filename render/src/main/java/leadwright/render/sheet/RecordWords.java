@@ -1,0 +1,118 @@
+package leadwright.render.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import leadwright.catalog.house.DecisionRule;
+import leadwright.catalog.kit.Component;
+import leadwright.catalog.kit.Method;
+import leadwright.catalog.rules.QuantityKind;
+import leadwright.planner.judge.PlannedReading;
+import leadwright.planner.judge.PlannedTest;
+import leadwright.planner.judge.TestRecord;
+import leadwright.planner.judge.Verdict;
+
+/** The words of a record. */
+final class RecordWords {
+
+    private final PlannedTest plan;
+    private final Terms terms;
+
+    RecordWords(PlannedTest plan) {
+        this.plan = plan;
+        this.terms = new Terms(plan.house().words());
+    }
+
+    String say(String phrase) {
+        return terms.say(phrase);
+    }
+
+    String quantity(PlannedReading planned) {
+        return say(RowWords.named(planned.quantity()));
+    }
+
+    /** What it was read on: names of parts and places, or what a check is called. */
+    String subject(PlannedReading planned) {
+        QuantityKind kind = planned.quantity();
+        if (kind == QuantityKind.SUPPLY_VOLTAGE || kind == QuantityKind.TESTER_CHECK || kind == QuantityKind.PROOF) {
+            String key = planned.key();
+            int from = key.indexOf('/') + 1;
+            int to = key.indexOf("/" + planned.state(), from);
+            return say(key.substring(from, to < 0 ? key.length() : to)
+                    .replace('-', ' ')
+                    .replace("/", ", "));
+        }
+        String to = planned.of().stream().map(this::name).collect(Collectors.joining(", "));
+        return planned.earthSubject().map(word -> say(between(word)) + to).orElse(to);
+    }
+
+    private static String between(String subject) {
+        return switch (subject) {
+            case "plug-to-part" -> "plug earth to ";
+            case "inlet-to-part" -> "inlet earth to ";
+            case "reference-to-part" -> "reference earth to ";
+            default -> "";
+        };
+    }
+
+    private String name(String id) {
+        int point = id.indexOf('.');
+        Optional<String> known = Optional.ofNullable(plan.device().names().get(id));
+        if (known.isPresent() || point < 0) {
+            return known.orElseGet(() -> id.replace('-', ' '));
+        }
+        String part = id.substring(0, point);
+        return Optional.ofNullable(plan.device().names().get(part)).orElse(part) + ", " + id.substring(point + 1);
+    }
+
+    /** In which state and how: {@code reversed, source normal, direct}. */
+    String how(PlannedReading planned) {
+        StringBuilder how =
+                new StringBuilder(say(planned.state().replace("/", ", ").replace('-', ' ')));
+        if (!planned.mode().equals("on") && !planned.mode().equals("off")) {
+            how.append(", ").append(planned.mode());
+        }
+        planned.sourcePolarity().ifPresent(word -> how.append(", source ").append(word));
+        planned.method().map(Method::word).ifPresent(word -> how.append(", ").append(word));
+        planned.component().filter(each -> each == Component.DC).ifPresent(each -> how.append(", d.c."));
+        return how.toString();
+    }
+
+    static String verdict(Verdict verdict, DecisionRule rule) {
+        return switch (verdict) {
+            case PASS -> "pass";
+            case PASS_INSIDE_UNCERTAINTY ->
+                rule == DecisionRule.SIMPLE ? "pass, inside the uncertainty" : "NOT ACCEPTED, in the guard band";
+            case FAIL_INSIDE_UNCERTAINTY -> "FAIL, inside the uncertainty";
+            case FAIL -> "FAIL";
+            case VOID -> "VOID";
+            case NOT_JUDGED -> "not judged";
+        };
+    }
+
+    static String result(TestRecord record) {
+        String word = switch (record.result()) {
+            case PASS -> "PASS";
+            case FAIL -> "FAIL";
+            case VOID -> "VOID";
+            case NOT_COMPLETE -> record.plan().partial() ? "PARTIAL, not complete" : "NOT COMPLETE";
+        };
+        boolean says = record.result() == TestRecord.Result.PASS || record.result() == TestRecord.Result.FAIL;
+        String partial = record.plan().partial() && record.result() == TestRecord.Result.FAIL ? " (PARTIAL)" : "";
+        return word + partial + (says && record.provisional() ? ", provisional" : "");
+    }
+
+    /** The decision rule in plain words. */
+    static List<String> rule(DecisionRule rule) {
+        return switch (rule) {
+            case SIMPLE ->
+                List.of(
+                        "Simple acceptance: a value at or inside its limit is accepted. Near the limit the risk of a wrong"
+                                + " verdict, either way, is up to one half; such values are named.");
+            case GUARD_BAND ->
+                List.of(
+                        "Guard band: a value is accepted only where it is inside its limit by the expanded uncertainty or"
+                                + " more (k = 2); the risk of wrong acceptance is below 2.5 %.");
+        };
+    }
+}
