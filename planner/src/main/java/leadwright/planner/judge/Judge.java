@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import leadwright.catalog.house.DecisionRule;
+import leadwright.catalog.kit.SourceReading;
 import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.readings.Readings;
 import leadwright.catalog.readings.Taken;
@@ -142,6 +143,13 @@ public final class Judge {
         if (plan.bench().calibratedUntil().isEmpty()) {
             notes.add("the kit does not state until when the tester is calibrated: look at its certificate");
         }
+        plan.bench()
+                .source()
+                .filter(source -> source.reading() == SourceReading.RAW)
+                .filter(source -> plan.readings().stream().anyMatch(PlannedReading::isFromSource))
+                .ifPresent(source ->
+                        notes.add("readings of the limited source are raw: they are compared with 1/(1/limit + 1/"
+                                + source.shortCircuit().text() + "), the least that a device at its limit shows"));
         if (rule != plan.house().decision()) {
             notes.add("the house's decision rule is " + plan.house().decision().word()
                     + "; these readings were judged by " + rule.word());

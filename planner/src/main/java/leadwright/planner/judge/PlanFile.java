@@ -1,5 +1,6 @@
 package leadwright.planner.judge;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -58,8 +59,9 @@ public final class PlanFile {
         Optional<PlannedTest.Rules> rules = top.due("rules").map(PlanFile::rules);
         Optional<PlannedTest.House> house = top.due("house").map(PlanFile::house);
         Optional<RuleSet> known = rules.flatMap(each -> RuleSets.builtIn().find(each.id()));
-        List<Supplier<PlannedReading>> readings =
-                top.rows("readings").stream().map(row -> reading(row, known)).toList();
+        List<Supplier<PlannedReading>> readings = top.rows("readings").stream()
+                .map(row -> reading(row, known, bench.flatMap(PlannedTest.Bench::source)))
+                .toList();
         if (readings.isEmpty()) {
             top.problem("readings", "the plan has no readings; there is nothing to judge");
         }
@@ -156,7 +158,7 @@ public final class PlanFile {
                 house.texts("signs"));
     }
 
-    private static Supplier<PlannedReading> reading(Given row, Optional<RuleSet> known) {
+    private static Supplier<PlannedReading> reading(Given row, Optional<RuleSet> known, Optional<PartSource> source) {
         Optional<QuantityKind> quantity = row.word("quantity", QuantityKind.class);
         if (quantity.isEmpty() && row.maybe("quantity").isEmpty()) {
             row.missing("quantity");
@@ -172,14 +174,22 @@ public final class PlanFile {
         if (!row.has("limit")) {
             row.missing("limit");
         }
-        Optional<Limit> limit = row.section("limit").flatMap(PlanFile::limit);
-        limit.ifPresent(each -> known.flatMap(rules -> rules.limit(each.id()))
+        Optional<Limit> stated = row.section("limit").flatMap(PlanFile::limit);
+        stated.ifPresent(each -> known.flatMap(rules -> rules.limit(each.id()))
                 .filter(ruled -> looser(each, ruled))
                 .ifPresent(ruled -> row.problem(
                         "limit",
                         "limit " + each.id() + " is " + each.value().text() + ", looser than "
                                 + ruled.value().text()
                                 + " of the rule set: the plan was changed by hand; plan again")));
+        boolean limitedSource =
+                row.maybe("source-polarity").isPresent() || method.equals(Optional.of(Method.ALTERNATIVE));
+        Optional<Limit> limit = stated.map(each -> known.flatMap(rules -> rules.limit(each.id()))
+                .flatMap(ruled -> source.filter(one -> limitedSource).flatMap(one -> lowered(ruled, one)))
+                .filter(value -> value.compareTo(each.value()) < 0)
+                .map(value -> new Limit(
+                        each.id(), each.bound(), value, each.clause(), each.mark(), each.sources(), each.confirmed()))
+                .orElse(each));
         return () -> new PlannedReading(
                 id,
                 key,
@@ -195,6 +205,22 @@ public final class PlanFile {
                 row.maybe("earth-subject"),
                 limit,
                 row.maybe("note"));
+    }
+
+    /**
+     * What a limit comes to on a source whose readings are raw: the lowest that a device at its limit shows. A plan has its
+     * limits lowered so; a reader of readings does not rely on it.
+     */
+    private static Optional<Quantity> lowered(LimitRow ruled, PartSource source) {
+        if (source.reading() != SourceReading.RAW
+                || ruled.bound() != Limit.Bound.AT_MOST
+                || ruled.value().dimension() != Dimension.CURRENT) {
+            return Optional.empty();
+        }
+        BigInteger own = BigInteger.valueOf(ruled.value().amount());
+        BigInteger most = BigInteger.valueOf(source.shortCircuit().amount());
+        return Optional.of(Quantity.of(
+                Dimension.CURRENT, own.multiply(most).divide(own.add(most)).longValueExact()));
     }
 
     private static Optional<Limit> limit(Given limit) {

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.concurrent.Callable;
 import java.util.function.BiFunction;
 import leadwright.catalog.house.DecisionRule;
 import leadwright.catalog.house.Paper;
@@ -31,11 +30,8 @@ import leadwright.render.export.SafeWriter;
 import leadwright.render.sheet.RecordSheet;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
 /** From the readings of a plan to a record. */
@@ -50,7 +46,6 @@ import picocli.CommandLine.TypeConversionException;
             "Example:",
             "  leadwright judge monitor/plan.json monitor-readings.yaml --previous last-year/record.json --out record"
         },
-        exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:every reading that is due was taken and accepted",
             "1:judged a fail; or void, or not complete (the record says what and why)",
@@ -58,13 +53,8 @@ import picocli.CommandLine.TypeConversionException;
             "3:a fault of the program (no file)",
             ExitCode.HELP_4
         },
-        sortOptions = false,
-        synopsisHeading = "%nUsage: ",
-        abbreviateSynopsis = true,
-        descriptionHeading = "%n",
-        parameterListHeading = "%n",
-        optionListHeading = "")
-final class JudgeCommand implements Callable<Integer> {
+        sortOptions = false)
+final class JudgeCommand extends Verb {
 
     @Parameters(index = "0", paramLabel = "PLAN", description = "the plan (plan.json, plan/1) that was worked by")
     private Path plan;
@@ -88,6 +78,7 @@ final class JudgeCommand implements Callable<Integer> {
     @Option(
             names = "--on",
             paramLabel = "DATE",
+            converter = DateWord.class,
             description = "the day of the readings, as 2027-01-10, where their file does not say it")
     private Optional<LocalDate> on = Optional.empty();
 
@@ -102,6 +93,7 @@ final class JudgeCommand implements Callable<Integer> {
             names = "--formats",
             paramLabel = "FORMAT",
             split = ",",
+            converter = FormatWord.class,
             description = "what to write: html, pdf, json, csv; else all")
     private Set<RecordFormat> formats = EnumSet.allOf(RecordFormat.class);
 
@@ -115,18 +107,26 @@ final class JudgeCommand implements Callable<Integer> {
     @Option(names = "--json", description = "print the record (record/1) and write nothing")
     private boolean json;
 
-    @Mixin
-    private HelpOption help;
-
-    @Spec
-    private CommandSpec spec;
-
     /** What a record can be written as. */
     enum RecordFormat {
         HTML,
         PDF,
         JSON,
         CSV
+    }
+
+    /** Reads a format by its word, in large or small letters. */
+    static final class FormatWord implements ITypeConverter<RecordFormat> {
+        @Override
+        public RecordFormat convert(String word) {
+            for (RecordFormat each : RecordFormat.values()) {
+                if (each.name().equalsIgnoreCase(word)) {
+                    return each;
+                }
+            }
+            throw new TypeConversionException(
+                    "there is no format '" + word + "' of a record; there are: html, pdf, json, csv");
+        }
     }
 
     @Override
@@ -164,8 +164,8 @@ final class JudgeCommand implements Callable<Integer> {
     }
 
     private int write(TestRecord record, List<String> assumed) {
-        PrintWriter results = spec.commandLine().getOut();
-        PrintWriter talk = spec.commandLine().getErr();
+        PrintWriter results = results();
+        PrintWriter talk = talk();
         int code = record.result() == TestRecord.Result.PASS ? ExitCode.DONE : ExitCode.FALLS_SHORT;
         if (json) {
             results.print(RecordJson.of(record));
