@@ -15,6 +15,8 @@ public enum Verdict {
     FAIL,
     /** It says nothing: the tester, the leads or the supply were not as they must be. Take it again. */
     VOID,
+    /** A check of the tester, the supply or the earth lead, with nothing against it. */
+    AS_EXPECTED,
     /** It has no limit, or no value that can be compared with it. */
     NOT_JUDGED;
 

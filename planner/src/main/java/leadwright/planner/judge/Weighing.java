@@ -50,7 +50,7 @@ final class Weighing {
             return plain(
                     planned,
                     taken,
-                    good ? Verdict.NOT_JUDGED : Verdict.VOID,
+                    good ? Verdict.AS_EXPECTED : Verdict.VOID,
                     pastDue.orElse(check.get().words()));
         }
         if (planned.limit().isEmpty()) {

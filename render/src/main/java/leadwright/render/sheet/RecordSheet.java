@@ -254,8 +254,9 @@ public final class RecordSheet {
         page.in("tr", "", () -> {
             page.leaf("td", "no", each.planned().id());
             page.in("td", "", () -> {
-                page.text(words.quantity(each.planned()) + ": " + words.subject(each.planned()));
-                page.span("state", words.how(each.planned()));
+                String how = words.how(each.planned());
+                page.text(words.quantity(each.planned()) + ": " + words.subject(each.planned())
+                        + (how.isEmpty() ? "" : "; " + how));
             });
             page.leaf(
                     "td",
@@ -265,16 +266,19 @@ public final class RecordSheet {
                             .map(shown -> Amounts.letters(shown.value().text()).replace(' ', '\u00a0'))
                             .orElse("not taken"));
             page.leaf("td", "num", each.counted().map(Amounts::text).orElse("–"));
-            page.leaf("td", "limit", each.limit().map(Amounts::bound).orElse("none"));
+            page.leaf("td", "limit", each.limit().map(Amounts::bound).orElse("–"));
             page.leaf("td", "band", each.guardBand().map(RecordSheet::short3).orElse("–"));
             page.in("td", "verdict", () -> {
-                String verdict = RecordWords.verdict(each.verdict(), record.rule());
+                boolean free = each.verdict() == Verdict.NOT_JUDGED
+                        && each.limit().isEmpty()
+                        && each.taken().shown().isPresent();
+                String verdict = free ? "no limit" : RecordWords.verdict(each.verdict(), record.rule());
                 if (each.verdict().rejected(record.rule()) || each.verdict() == Verdict.VOID) {
                     page.bold(verdict);
                 } else {
                     page.text(verdict);
                 }
-                each.conforming().ifPresent(share -> page.span("state", "conforms: " + percent(share)));
+                each.conforming().ifPresent(share -> page.span("state", "chance to conform " + percent(share)));
             });
         });
     }

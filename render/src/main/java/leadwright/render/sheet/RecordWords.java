@@ -86,6 +86,7 @@ final class RecordWords {
             case FAIL_INSIDE_UNCERTAINTY -> "FAIL, inside the uncertainty";
             case FAIL -> "FAIL";
             case VOID -> "VOID";
+            case AS_EXPECTED -> "as expected";
             case NOT_JUDGED -> "not judged";
         };
     }
