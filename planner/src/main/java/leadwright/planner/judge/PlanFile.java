@@ -175,8 +175,8 @@ public final class PlanFile {
             row.missing("limit");
         }
         Optional<Limit> stated = row.section("limit").flatMap(PlanFile::limit);
-        stated.ifPresent(each -> known.flatMap(rules -> rules.limit(each.id()))
-                .filter(ruled -> looser(each, ruled))
+        Optional<LimitRow> inRules = stated.flatMap(each -> ruled(each.id(), known));
+        stated.ifPresent(each -> inRules.filter(ruled -> looser(each, ruled))
                 .ifPresent(ruled -> row.problem(
                         "limit",
                         "limit " + each.id() + " is " + each.value().text() + ", looser than "
@@ -184,8 +184,8 @@ public final class PlanFile {
                                 + " of the rule set: the plan was changed by hand; plan again")));
         boolean limitedSource =
                 row.maybe("source-polarity").isPresent() || method.equals(Optional.of(Method.ALTERNATIVE));
-        Optional<Limit> limit = stated.map(each -> known.flatMap(rules -> rules.limit(each.id()))
-                .flatMap(ruled -> source.filter(one -> limitedSource).flatMap(one -> lowered(ruled, one)))
+        Optional<Limit> limit = stated.map(each -> inRules.flatMap(
+                        ruled -> source.filter(one -> limitedSource).flatMap(one -> lowered(ruled, one)))
                 .filter(value -> value.compareTo(each.value()) < 0)
                 .map(value -> new Limit(
                         each.id(), each.bound(), value, each.clause(), each.mark(), each.sources(), each.confirmed()))
@@ -205,6 +205,16 @@ public final class PlanFile {
                 row.maybe("earth-subject"),
                 limit,
                 row.maybe("note"));
+    }
+
+    /** The row of a limit in the plan's rule set, or in that of the edition the device was built to. */
+    private static Optional<LimitRow> ruled(String id, Optional<RuleSet> known) {
+        return known.flatMap(rules -> rules.limit(id))
+                .or(() -> id.startsWith("device-")
+                        ? Optional.empty()
+                        : RuleSets.builtIn().all().stream()
+                                .flatMap(rules -> rules.limit(id).stream())
+                                .findFirst());
     }
 
     /**
