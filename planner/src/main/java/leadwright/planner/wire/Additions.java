@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
@@ -61,7 +62,7 @@ final class Additions {
         }
         int[] needed = new int[kinds.size()];
         for (int kind = 0; kind < needed.length; kind++) {
-            needed[kind] = least(all, kind);
+            needed[kind] = least(all, kind, true);
         }
         List<int[]> found = new ArrayList<>();
         if (does(needed)) {
@@ -79,8 +80,12 @@ final class Additions {
         found.forEach(each -> additions.add(named(each)));
         additions.sort(Comparator.comparingInt(Additions::pieces)
                 .thenComparing(this::price)
+                .thenComparingInt(Map::size)
                 .thenComparing(this::text, NaturalOrder.IDS));
-        return List.copyOf(additions.subList(0, Math.min(MOST_LISTED, additions.size())));
+        // One of those that differ in numbers alone.
+        Map<Set<String>, Map<String, Integer>> byKinds = new LinkedHashMap<>();
+        additions.forEach(each -> byKinds.putIfAbsent(each.keySet(), each));
+        return byKinds.values().stream().limit(MOST_LISTED).toList();
     }
 
     /** Whether no addition of fewer pieces than the first was left untried. */
@@ -140,12 +145,16 @@ final class Additions {
         if (!does(addition)) {
             return Optional.empty();
         }
-        addition[kind] = least(addition, kind);
+        addition[kind] = least(addition, kind, false);
         return Optional.of(addition);
     }
 
-    /** The least of one kind while the others stay. */
-    private int least(int[] addition, int kind) {
+    /**
+     * The least of one kind while the others stay.
+     *
+     * @param lower where the budget ends first: whether a number that may be too small is wanted, or one that does
+     */
+    private int least(int[] addition, int kind, boolean lower) {
         int[] trial = addition.clone();
         trial[kind] = 0;
         if (does(trial)) {
@@ -154,6 +163,10 @@ final class Additions {
         int low = 1;
         int high = addition[kind];
         while (low < high) {
+            if (ended.getAsBoolean()) {
+                settled = false;
+                return lower ? low : high;
+            }
             trial[kind] = (low + high) / 2;
             if (does(trial)) {
                 high = trial[kind];
@@ -167,7 +180,7 @@ final class Additions {
     private int[] withoutWaste(int[] all) {
         int[] addition = all.clone();
         for (int kind = 0; kind < addition.length; kind++) {
-            addition[kind] = least(addition, kind);
+            addition[kind] = least(addition, kind, false);
         }
         return addition;
     }

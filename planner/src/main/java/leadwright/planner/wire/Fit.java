@@ -85,6 +85,11 @@ final class Fit {
         return found.fitting().orElseThrow();
     }
 
+    /** What the menus have cost so far: a measure that is the same on every machine. */
+    long work() {
+        return trays.values().stream().mapToLong(Tray::work).sum();
+    }
+
     long asked() {
         return asked;
     }

@@ -35,6 +35,7 @@ final class Gather {
     private final boolean priced;
     private final boolean capacitance;
     private final int mostArrangements;
+    private long work;
 
     /**
      * @param price present where cost counts, so that dearer options are kept only where they take less
@@ -102,6 +103,7 @@ final class Gather {
             }
             Seating seating = new Seating(this, arrangement, cluster);
             complete &= seating.into(options);
+            work += 1 + seating.states();
             if (seating.takesNothing() && !priced) {
                 // Whatever needs as many jacks or more is beaten.
                 beaten = Math.min(beaten, arrangement.jacks());
@@ -250,6 +252,11 @@ final class Gather {
         int[] counted = stock.of(use);
         counted[counted.length - 1] = jacks;
         return counted;
+    }
+
+    /** Arrangements and ways of seating looked at so far. */
+    long work() {
+        return work;
     }
 
     Bench bench() {

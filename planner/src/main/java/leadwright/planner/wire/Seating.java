@@ -24,6 +24,7 @@ final class Seating {
     private final Cluster cluster;
     private final int[] gatherUse;
     private boolean nothingScarce;
+    private long seen;
 
     /** A route of a group into a kind of socket, with what it takes of the scarce pieces. */
     private record Seat(int group, Route route, int[] use, long femtofarads, long cost) {}
@@ -79,6 +80,7 @@ final class Seating {
         List<Bank> banks = banks();
         for (int bank = 0; bank < banks.size(); bank++) {
             states = seated(states, banks.get(bank), banks.subList(bank + 1, banks.size()));
+            seen += states.size();
             if (states.size() > MOST_STATES) {
                 return false;
             }
@@ -94,6 +96,11 @@ final class Seating {
     /** Whether some option takes nothing scarce beside the gathering items, so that more of those cannot help. */
     boolean free() {
         return nothingScarce && !gather.capacitance();
+    }
+
+    /** How many ways of seating were looked at. */
+    long states() {
+        return seen;
     }
 
     /** Whether some option takes nothing scarce at all, jacks apart. */

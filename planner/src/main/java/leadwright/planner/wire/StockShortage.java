@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -27,6 +28,7 @@ final class StockShortage {
     private final Trial trial;
     private final int many;
     private final List<Entry> entries = new ArrayList<>();
+    private final List<Want> open = new ArrayList<>();
 
     private static final class Entry {
         private final Additions additions;
@@ -52,15 +54,20 @@ final class StockShortage {
 
     List<Shortfall> of(List<Want> wants) {
         for (Want want : wants) {
-            Entry entry = helping(want);
-            if (entry == null) {
+            Optional<Entry> entry = helping(want);
+            if (entry.isEmpty()) {
                 entry = entry(want);
-                entries.add(entry);
+                entry.ifPresent(entries::add);
             }
-            entry.wants.add(want);
+            entry.ifPresentOrElse(each -> each.wants.add(want), () -> open.add(want));
         }
-        takeBack(wants);
-        return entries.stream().map(this::shortfall).toList();
+        takeBack(wants.stream().filter(each -> !open.contains(each)).toList());
+        List<Shortfall> all = new ArrayList<>();
+        entries.forEach(each -> all.add(shortfall(each)));
+        if (!open.isEmpty()) {
+            all.add(unsettled());
+        }
+        return all;
     }
 
     private Kit with(int entriesUsed) {
@@ -71,21 +78,39 @@ final class StockShortage {
         return kit;
     }
 
-    private Entry helping(Want want) {
-        for (int used = 1; used <= entries.size(); used++) {
-            if (trial.fits(with(used), want.reading())) {
-                return entries.get(used - 1);
-            }
-        }
-        return null;
+    /** Readings for which the budget ended before any addition was found. */
+    private Shortfall unsettled() {
+        SortedSet<String> names = new TreeSet<>(NaturalOrder.IDS);
+        List<Obligation> readings = new ArrayList<>();
+        open.forEach(want -> {
+            names.addAll(want.reading().demand().all());
+            readings.addAll(want.readings());
+        });
+        return new Shortfall(
+                "stock",
+                List.copyOf(names),
+                "the stock does not bring all connections to jacks at once; which additions would do was not searched"
+                        + " further; not measured: " + Shortage.words(readings),
+                List.of("more pieces of what the kit lists"));
     }
 
-    private Entry entry(Want want) {
+    private Optional<Entry> helping(Want want) {
+        for (int used = 1; used <= entries.size(); used++) {
+            if (trial.fits(with(used), want.reading())) {
+                return Optional.of(entries.get(used - 1));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Entry> entry(Want want) {
         Kit kit = with(entries.size());
         Additions additions =
                 new Additions(kit, kinds(kit, want), many, each -> trial.fits(each, want.reading()), trial::ended);
         List<Map<String, Integer>> smallest = additions.smallest();
-        return new Entry(additions, smallest, because(kit, want, smallest.get(0)));
+        return smallest.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Entry(additions, smallest, because(kit, want, smallest.get(0))));
     }
 
     /** Items that a chain of the reading may hold: more of the others cannot help. */
@@ -142,7 +167,7 @@ final class StockShortage {
         List<String> texts = unchanged
                 ? entry.choices.stream().map(entry.additions::text).toList()
                 : List.of(entry.additions.text(entry.first));
-        String unsettled = entry.additions.settled()
+        String unsettled = entry.additions.settled() && !trial.unknownMet()
                 ? ""
                 : " (whether fewer pieces of several kinds would do was not searched further)";
         return new Shortfall(

@@ -102,6 +102,11 @@ final class Tray {
         return false;
     }
 
+    /** What the menus have cost so far. */
+    long work() {
+        return gather.work() + pricedGather.work();
+    }
+
     Bench bench() {
         return bench;
     }

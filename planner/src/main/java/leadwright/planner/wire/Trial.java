@@ -1,5 +1,10 @@
 package leadwright.planner.wire;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.house.House;
 import leadwright.catalog.kit.Kit;
@@ -10,10 +15,15 @@ final class Trial {
     /** A test of a large recorder takes a millisecond or two. */
     private static final int MOST = 900;
 
+    /** Arrangements and ways of seating in all; about a second. */
+    private static final long MOST_WORK = 150_000;
+
     private static final int MOST_ARRANGEMENTS = 2_000;
 
     private final Scene scene;
+    private final Map<Asked, Verdict> answers = new HashMap<>();
     private int asked;
+    private long work;
     private boolean unknownMet;
 
     Trial(Scene scene) {
@@ -29,12 +39,32 @@ final class Trial {
     }
 
     Verdict verdict(Device device, Kit kit, House house, Obligation reading) {
-        asked++;
         Scene own = alone(device, kit, house, reading);
-        Draft draft = Draft.empty(own).with(own.requirements().get(0));
-        Verdict verdict = new Fit(own, none(device, kit), MOST_ARRANGEMENTS).fits(draft);
+        Asked question = new Asked(device, kit, house, shape(own));
+        Verdict known = answers.get(question);
+        if (known != null) {
+            return known;
+        }
+        asked++;
+        Fit fit = new Fit(own, none(device, kit), MOST_ARRANGEMENTS);
+        Verdict verdict = fit.fits(Draft.empty(own).with(own.requirements().get(0)));
+        work += fit.work();
         unknownMet |= verdict == Verdict.UNKNOWN;
+        answers.put(question, verdict);
         return verdict;
+    }
+
+    /** What the answer depends on beside device, kit and house: readings of one shape are answered once. */
+    private record Asked(Device device, Kit kit, House house, String shape) {}
+
+    private static String shape(Scene own) {
+        Requirement requirement = own.requirements().get(0);
+        List<String> leaves = new ArrayList<>();
+        requirement.all().stream()
+                .forEach(e ->
+                        leaves.add(requirement.role()[e] + " " + own.leaves().get(e)));
+        leaves.sort(Comparator.naturalOrder());
+        return requirement.duty() + " " + requirement.capacitance() + own.conflict()[0][0] + leaves;
     }
 
     /** Whether some test gave no answer within its budget, so that a no is not certain. */
@@ -44,7 +74,7 @@ final class Trial {
 
     /** Whether so much has been tried that a search should end with what it has. */
     boolean ended() {
-        return asked > MOST;
+        return asked > MOST || work > MOST_WORK;
     }
 
     /** The kit laid out for this reading alone. */
@@ -55,10 +85,10 @@ final class Trial {
     }
 
     private Scene alone(Device device, Kit kit, House house, Obligation reading) {
-        return Scene.of(device, kit, house, scene.connectors(), java.util.List.of(reading));
+        return Scene.of(device, kit, house, scene.connectors(), List.of(reading));
     }
 
     private EarthLead none(Device device, Kit kit) {
-        return new EarthLead(device, kit, scene.connectors(), java.util.List.of(), java.util.Optional.empty());
+        return new EarthLead(device, kit, scene.connectors(), List.of(), java.util.Optional.empty());
     }
 }
