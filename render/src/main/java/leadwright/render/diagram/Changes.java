@@ -136,14 +136,16 @@ final class Changes {
         return again;
     }
 
-    /** The step that parts the earth lead while this hookup stands. */
+    /** The step that takes the earth lead off its socket while this hookup stands. */
     Optional<Integer> earthOff(String hookup) {
-        Set<Joint> earth = new LinkedHashSet<>();
-        plan.hookup(hookup).ifPresent(each -> addEarth(each, earth));
+        List<String> sockets = plan.hookup(hookup)
+                .map(each -> each.earth().stream().map(EarthPath::socket).toList())
+                .orElse(List.of());
         return plan.steps().stream()
                 .filter(step -> step.does() == Step.Act.PART && step.hookup().equals(Optional.of(hookup)))
-                .filter(step ->
-                        step.joint().map(Changes::plain).filter(earth::contains).isPresent())
+                .filter(step -> step.joint()
+                        .filter(joint -> sockets.contains(joint.to()))
+                        .isPresent())
                 .map(Step::number)
                 .findFirst();
     }

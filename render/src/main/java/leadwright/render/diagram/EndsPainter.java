@@ -156,7 +156,7 @@ final class EndsPainter {
             words.add("touch " + few(touches));
         }
         if (earthLead) {
-            changes.earthOff(net.hookup()).ifPresent(step -> words.add("off at " + step));
+            changes.earthOff(net.hookup()).ifPresent(step -> words.add("earth lead off at " + step));
         }
         if (pin.kind() == Panel.Kind.INLET && cordOut()) {
             words.add(Panel.say(plan, "cord out for earth"));

@@ -67,7 +67,7 @@ final class ReadingsSection {
                 }
             });
         }
-        WiringSection.write(sheet, hookup, drawing(hookup), stretch.joined());
+        WiringSection.write(sheet, hookup, drawing(hookup), stretch);
     }
 
     private String changing(Hookup hookup, Course.Stretch stretch) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import leadwright.catalog.device.Connection;
 import leadwright.catalog.kit.ItemKind;
 import leadwright.catalog.kit.Jacks;
@@ -30,8 +31,8 @@ final class WiringSection {
     /** Chains of one bundle, part and run of items: one row. */
     private record Run(String bundle, String part, List<String> through) {}
 
-    static void write(Sheet sheet, Hookup hookup, String drawing, List<Step> joined) {
-        Numbers numbers = Numbers.of(joined);
+    static void write(Sheet sheet, Hookup hookup, String drawing, Course.Stretch stretch) {
+        Numbers numbers = Numbers.of(stretch.joined());
         // A trunk has one tick, however many rows it stands in.
         Set<String> ticked = new HashSet<>();
         Xhtml page = sheet.page();
@@ -53,7 +54,9 @@ final class WiringSection {
                     }));
             page.in("tbody", "", () -> {
                 runs(sheet, hookup).forEach((run, chains) -> row(sheet, hookup, run, chains, numbers, ticked));
-                hookup.earth().forEach(path -> earth(sheet, path, numbers));
+                hookup.earth().stream()
+                        .filter(path -> isOn(sheet.plan(), path, stretch))
+                        .forEach(path -> earth(sheet, path, numbers));
                 open(sheet, hookup);
             });
         });
@@ -203,6 +206,23 @@ final class WiringSection {
                 .map(String::valueOf)
                 .collect(Collectors.joining("+"));
         return all + " (link " + String.join(", ", links).replace('/', ' ') + ")";
+    }
+
+    /** Whether the lead is plugged once this stretch is built: a hookup that is come to again may stand without it. */
+    private static boolean isOn(Plan plan, EarthPath path, Course.Stretch stretch) {
+        int built = Stream.of(stretch.parted(), stretch.joined())
+                .flatMap(List::stream)
+                .mapToInt(Step::number)
+                .max()
+                .orElse(Integer.MAX_VALUE);
+        return plan.steps().stream()
+                .filter(step -> step.number() <= built)
+                .filter(step -> step.joint()
+                        .filter(joint -> joint.to().equals(path.socket()))
+                        .isPresent())
+                .reduce((earlier, later) -> later)
+                .map(step -> step.does() == Step.Act.JOIN)
+                .orElse(true);
     }
 
     private static void earth(Sheet sheet, EarthPath path, Numbers numbers) {
