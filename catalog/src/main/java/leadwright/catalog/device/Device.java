@@ -17,6 +17,7 @@ import leadwright.catalog.quantity.Quantity;
  * @param builtTo rule-set id of the edition it was built to
  * @param panel ids of applied parts from left to right; every applied part exactly once (parts the file leaves out follow
  *     in file order)
+ * @param system what makes it a whole of several devices; empty for a device
  * @param electrical optional values of the {@code electrical:} section, by key
  */
 public record Device(
@@ -42,7 +43,8 @@ public record Device(
         Map<String, Quantity> electrical,
         List<OperatingMode> modes,
         Optional<ExternalAdapter> adapter,
-        List<ConnectorDefinition> connectors) {
+        List<ConnectorDefinition> connectors,
+        Optional<SystemInfo> system) {
     public Device {
         forbids = List.copyOf(forbids);
         appliedParts = List.copyOf(appliedParts);
@@ -55,6 +57,87 @@ public record Device(
         electrical = Map.copyOf(electrical);
         modes = List.copyOf(modes);
         connectors = List.copyOf(connectors);
+    }
+
+    /** A device by itself. */
+    public Device(
+            String name,
+            Supply supply,
+            Protection protection,
+            FunctionalEarth functionalEarth,
+            Battery battery,
+            MainsSwitch mainsSwitch,
+            Quantity startUp,
+            Quantity shutDown,
+            boolean startUpStated,
+            Optional<Boolean> toleratesPowerCut,
+            Optional<String> builtTo,
+            List<Forbidden> forbids,
+            List<AppliedPart> appliedParts,
+            List<Port> ports,
+            List<Output> outputs,
+            List<TouchPoint> touchPoints,
+            List<EarthPoint> earthPoints,
+            List<String> panel,
+            List<ParticularLimit> limits,
+            Map<String, Quantity> electrical,
+            List<OperatingMode> modes,
+            Optional<ExternalAdapter> adapter,
+            List<ConnectorDefinition> connectors) {
+        this(
+                name,
+                supply,
+                protection,
+                functionalEarth,
+                battery,
+                mainsSwitch,
+                startUp,
+                shutDown,
+                startUpStated,
+                toleratesPowerCut,
+                builtTo,
+                forbids,
+                appliedParts,
+                ports,
+                outputs,
+                touchPoints,
+                earthPoints,
+                panel,
+                limits,
+                electrical,
+                modes,
+                adapter,
+                connectors,
+                Optional.empty());
+    }
+
+    /** The same with other operating modes. */
+    public Device inModes(List<OperatingMode> others) {
+        return new Device(
+                name,
+                supply,
+                protection,
+                functionalEarth,
+                battery,
+                mainsSwitch,
+                startUp,
+                shutDown,
+                startUpStated,
+                toleratesPowerCut,
+                builtTo,
+                forbids,
+                appliedParts,
+                ports,
+                outputs,
+                touchPoints,
+                earthPoints,
+                panel,
+                limits,
+                electrical,
+                others,
+                adapter,
+                connectors,
+                system);
     }
 
     /** Name of the connection that the tester's touch probe is. */

@@ -1,7 +1,7 @@
 package leadwright.planner.oblige;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Stream;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.house.House;
 import leadwright.catalog.kit.Kit;
@@ -14,6 +14,9 @@ import leadwright.planner.plan.Occasion;
 
 /** Everything that decides what is due, together. */
 record Asking(DeviceFacts facts, Kit kit, RuleSet rules, House house, Occasion occasion) {
+
+    /** Circumstance of limits for several devices on one outlet. */
+    private static final String SYSTEM = "system";
 
     Device device() {
         return facts.device();
@@ -40,15 +43,16 @@ record Asking(DeviceFacts facts, Kit kit, RuleSet rules, House house, Occasion o
                 : rules.tests(quantity).stream().filter(this::applies).toList();
     }
 
-    /** The same case in the circumstance that the house states, where the rule set has limits of the quantity for it. */
+    /** The same case as part of a system, or in the circumstance that the house states, where the rule set has a limit for it. */
     RuleCase here(RuleCase asked) {
-        return house.where()
+        Stream<String> system = device().system().stream().map(info -> SYSTEM);
+        Stream<String> stated = house.where().stream()
                 .filter(where ->
-                        rules.places().stream().anyMatch(place -> place.id().equals(where)))
-                .filter(where -> rules.limits().stream()
-                        .anyMatch(row -> row.quantity() == asked.quantity()
-                                && row.scope().where().equals(Optional.of(where))))
+                        rules.places().stream().anyMatch(place -> place.id().equals(where)));
+        return Stream.concat(system, stated)
                 .map(asked::where)
+                .filter(each -> rules.limit(each).isPresent())
+                .findFirst()
                 .orElse(asked);
     }
 

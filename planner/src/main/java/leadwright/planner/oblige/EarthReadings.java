@@ -21,6 +21,8 @@ final class EarthReadings {
     /** Place of the reading of a cord alone. */
     static final String CORD_EARTH = "cord-earth";
 
+    private static final String SYSTEM = "system-";
+
     private final Asking asking;
     private final Remarks remarks;
     private final TestRow row;
@@ -92,7 +94,9 @@ final class EarthReadings {
                     "continuity look: nobody states whether this part is earthed; not judged. If it is, say so"
                             + " in the device file and plan again; until then it also counts as unearthed");
         }
-        draft = draft.limitCase(asking.asked(row.quantity()).subject(subject.word()));
+        // Through the outlet of a system the path is longer, and has a limit of its own or none.
+        boolean system = asking.device().system().isPresent() && subject == EarthSubject.PLUG_TO_PART;
+        draft = draft.limitCase(asking.asked(row.quantity()).subject((system ? SYSTEM : "") + subject.word()));
         return switch (subject) {
             case PLUG_TO_PART -> draft.note("cord fitted, and flexed along its length and at both ends while reading");
             case INLET_TO_PART -> draft.note("cord out; from the earth pin of the inlet, two leads");

@@ -46,6 +46,15 @@ final class ExtraTests {
                 joinings.addAll(joining(quantity.get(), basis));
             }
         }
+        boolean together = asking.device().system().isPresent()
+                && asking.facts().onOutlet()
+                && asking.tests(QuantityKind.TOUCH_CURRENT_BETWEEN).isEmpty()
+                && asking.rules().network().isPresent();
+        if (together && tests.stream().noneMatch(row -> row.quantity() == QuantityKind.TOUCH_CURRENT_BETWEEN)) {
+            tests.addAll(rows(
+                    QuantityKind.TOUCH_CURRENT_BETWEEN,
+                    new Basis("bench practice: members of a system", Mark.C, List.of())));
+        }
         return new Asking(
                 asking.facts(), asking.kit(), asking.rules().with(tests, joinings), asking.house(), asking.occasion());
     }

@@ -35,37 +35,10 @@ public final class SwitchedOff {
                 .forEach(mode ->
                         modes.add(new OperatingMode(mode.id(), mode.name(), larger(mode.reach(), device.startUp()))));
         modes.add(new OperatingMode(MODE, "Switched off at its own switch, plugged in", device.shutDown()));
-        return with(device, modes);
+        return device.inModes(modes);
     }
 
     private static Quantity larger(Quantity one, Quantity other) {
         return one.atLeast(other) ? one : other;
-    }
-
-    private static Device with(Device device, List<OperatingMode> modes) {
-        return new Device(
-                device.name(),
-                device.supply(),
-                device.protection(),
-                device.functionalEarth(),
-                device.battery(),
-                device.mainsSwitch(),
-                device.startUp(),
-                device.shutDown(),
-                device.startUpStated(),
-                device.toleratesPowerCut(),
-                device.builtTo(),
-                device.forbids(),
-                device.appliedParts(),
-                device.ports(),
-                device.outputs(),
-                device.touchPoints(),
-                device.earthPoints(),
-                device.panel(),
-                device.limits(),
-                device.electrical(),
-                modes,
-                device.adapter(),
-                device.connectors());
     }
 }

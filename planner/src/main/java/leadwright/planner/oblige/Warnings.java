@@ -39,6 +39,7 @@ final class Warnings {
     static void add(Asking asking, Optional<Outlet> outlet, List<Draft> due, Remarks remarks) {
         Warnings warnings = new Warnings(asking, remarks);
         warnings.supply(outlet);
+        warnings.system();
         warnings.powerCut();
         warnings.places();
         warnings.therapy();
@@ -73,6 +74,23 @@ final class Warnings {
             remarks.warn(
                     "the class of the external adapter is not stated: judged as class II, the stricter; compare its"
                             + " label");
+        }
+    }
+
+    private void system() {
+        if (device.system().isEmpty()) {
+            return;
+        }
+        remarks.warn("a system of " + String.join(", ", device.system().get().members())
+                + ": test each member alone as well, by its own file; on the one plug the currents in the earth conductors"
+                + " add up");
+        if (device.system().get().separatingTransformer()) {
+            remarks.warn(
+                    "the members stand behind a separating transformer: at the plug nothing of their own leakage to"
+                            + " earth is seen that does not pass the transformer");
+        }
+        if (device.supply().current().isEmpty()) {
+            remarks.warn("not every member states its rated current: add up the labels before plugging in");
         }
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leadwright.catalog.device.Device;
+import leadwright.catalog.device.DeviceSystem;
 import leadwright.catalog.house.House;
 import leadwright.catalog.kit.Kit;
 import leadwright.catalog.read.DeviceReader;
@@ -62,6 +63,7 @@ final class CheckCommand extends Verb {
         Outcome<?> outcome = switch (word) {
             case "kit" -> KitReader.read(file.toString(), bytes);
             case "house" -> HouseReader.read(file.toString(), bytes);
+            case "system" -> Inputs.system(file, bytes);
             case "readings" -> ReadingsReader.read(file.toString(), bytes);
             // An unknown kind is the reader's to report, with what would be right.
             default -> DeviceReader.read(file.toString(), bytes);
@@ -88,6 +90,9 @@ final class CheckCommand extends Verb {
                             .map(jacks -> jacks.count() + " jacks")
                             .orElse("no jacks") + ", " + pieces
                     + " pieces of " + kit.items().size() + " kinds";
+        }
+        if (record instanceof DeviceSystem system) {
+            return "system '" + system.name() + "', " + system.members().size() + " devices on one outlet";
         }
         if (record instanceof Readings readings) {
             return readings.taken().size() + " readings for plan "

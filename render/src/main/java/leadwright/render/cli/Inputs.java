@@ -1,6 +1,7 @@
 package leadwright.render.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -8,12 +9,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.regex.Pattern;
 import leadwright.catalog.device.Device;
+import leadwright.catalog.device.DeviceSystem;
 import leadwright.catalog.house.House;
 import leadwright.catalog.kit.Kit;
 import leadwright.catalog.read.DeviceReader;
 import leadwright.catalog.read.HouseReader;
 import leadwright.catalog.read.KitReader;
+import leadwright.catalog.read.SystemReader;
 import leadwright.catalog.rules.RuleSet;
 import leadwright.catalog.table.RuleSets;
 import leadwright.catalog.table.ShippedFiles;
@@ -27,6 +31,8 @@ import leadwright.catalog.text.Problem;
  */
 record Inputs(Device device, Kit kit, House house, RuleSet rules, List<String> assumed) {
 
+    private static final Pattern SYSTEM = Pattern.compile("(?m)^\\W*leadwright[\"']?\\s*:\\s*[\"']?system/");
+
     /** Name of the kit that is taken where none is given, as messages show it. */
     static final String DEFAULT_KIT = "the default kit";
 
@@ -38,7 +44,7 @@ record Inputs(Device device, Kit kit, House house, RuleSet rules, List<String> a
      */
     static Inputs read(Path device, Optional<Path> kit, Optional<Path> house, Optional<String> rules) {
         Collected collected = new Collected();
-        Optional<Device> readDevice = collected.file(device, DeviceReader::read);
+        Optional<Device> readDevice = collected.file(device, (name, bytes) -> deviceOrSystem(device, bytes));
         Optional<Kit> readKit = kit.isPresent()
                 ? collected.file(kit.get(), KitReader::read)
                 : collected.outcome(KitReader.read(DEFAULT_KIT, ShippedFiles.defaultKit()), false);
@@ -52,6 +58,35 @@ record Inputs(Device device, Kit kit, House house, RuleSet rules, List<String> a
                 readHouse.orElseThrow(),
                 ruleSet.orElseThrow(),
                 collected.assumed);
+    }
+
+    /** A device file, or a system file: then the whole on one plug. */
+    private static Outcome<Device> deviceOrSystem(Path file, byte[] bytes) {
+        if (!isSystem(bytes)) {
+            return DeviceReader.read(file.toString(), bytes);
+        }
+        Outcome<DeviceSystem> system = system(file, bytes);
+        return system instanceof Outcome.Read<DeviceSystem> read
+                ? new Outcome.Read<>(read.record().whole(), read.assumed())
+                : new Outcome.Refused<>(system.problems());
+    }
+
+    static boolean isSystem(byte[] bytes) {
+        return SYSTEM.matcher(new String(bytes, StandardCharsets.UTF_8)).find();
+    }
+
+    /** Reads a system with the device files that stand beside it. */
+    static Outcome<DeviceSystem> system(Path file, byte[] bytes) {
+        return SystemReader.read(file.toString(), bytes, name -> {
+            Path beside = file.resolveSibling(name);
+            try {
+                return DeviceReader.read(beside.toString(), bytes(beside));
+            } catch (BadInput e) {
+                return new Outcome.Refused<>(e.lines().stream()
+                        .map(line -> new Problem(beside.toString(), 1, 1, line))
+                        .toList());
+            }
+        });
     }
 
     /**

@@ -160,6 +160,18 @@ class CommandsTest {
     }
 
     @Test
+    void aSystemIsCheckedWithItsMembers() throws IOException {
+        Run run = Run.of("check", "../samples/pennywhistle-trolley.yaml");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("system 'Pennywhistle pump trolley', 5 devices on one outlet");
+        Path alone = folder.resolve("trolley.yaml");
+        Files.copy(Path.of("../samples/pennywhistle-trolley.yaml"), alone);
+        Run missing = Run.of("check", alone.toString());
+        assertThat(missing.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(missing.err()).contains("pennywhistle-pump.yaml").contains("there is no such file");
+    }
+
+    @Test
     void ruleSetsAreListedAndEveryLimitIsShownWithItsClause() {
         assertThat(Run.of("rules").out()).contains("iec-62353-2014").contains("iec-60601-1-ed3");
         for (String id : RuleSets.builtIn().ids()) {
