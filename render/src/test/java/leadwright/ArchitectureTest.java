@@ -63,11 +63,27 @@ class ArchitectureTest {
                 .check(house);
     }
 
+    /** What was read is judged by what the plan's file says, and not by planning again. */
+    @Test
+    void judgingPlansNothing() {
+        noClasses()
+                .that()
+                .resideInAPackage("leadwright.planner.judge..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                        "leadwright.planner.oblige..",
+                        "leadwright.planner.wire..",
+                        "leadwright.planner.order..",
+                        "leadwright.planner.audit..")
+                .check(house);
+    }
+
     @Test
     void packagesFormNoCycles() {
         slices().matching("leadwright.catalog.(*)..").should().beFreeOfCycles().check(house);
         slices().matching("leadwright.render.(*)..").should().beFreeOfCycles().check(house);
-        slices().matching("leadwright.planner.(oblige|wire|order|plan)..")
+        slices().matching("leadwright.planner.(oblige|wire|order|plan|judge)..")
                 .should()
                 .beFreeOfCycles()
                 .check(house);

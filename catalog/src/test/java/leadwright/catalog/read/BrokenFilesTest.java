@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class BrokenFilesTest {
 
     static List<BrokenFile> files() {
-        return Stream.of(BrokenDevices.all(), BrokenKits.all(), BrokenHouses.all())
+        return Stream.of(BrokenDevices.all(), BrokenKits.all(), BrokenHouses.all(), BrokenReadings.all())
                 .flatMap(List::stream)
                 .toList();
     }

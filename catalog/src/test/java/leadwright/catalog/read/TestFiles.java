@@ -33,7 +33,7 @@ final class TestFiles {
                         "src/main/resources/leadwright/catalog")
                 .flatMap(directory -> list(Path.of(directory)).stream())
                 .filter(path -> path.toString().endsWith(".yaml"))
-                .filter(path -> List.of("device", "kit", "house").contains(kind(text(path))))
+                .filter(path -> List.of("device", "kit", "house", "readings").contains(kind(text(path))))
                 .toList();
     }
 
@@ -67,6 +67,7 @@ final class TestFiles {
             case "device" -> DeviceReader.read(name, bytes);
             case "kit" -> KitReader.read(name, bytes);
             case "house" -> HouseReader.read(name, bytes);
+            case "readings" -> ReadingsReader.read(name, bytes);
             default -> throw new IllegalArgumentException(kind);
         };
     }

@@ -83,6 +83,7 @@ public final class Judge {
             if (plan.training()) {
                 because.add("the plan is a training copy and no record");
             }
+            partial(plan).ifPresent(because::add);
             return new Result(TestRecord.Result.VOID, because);
         }
         List<Judged> rejected =
@@ -93,14 +94,7 @@ public final class Judge {
         name("not accepted", rejected, because);
         name("void", voided, because);
         name("not taken, or not to be compared with its limit", open, because);
-        if (plan.partial()) {
-            because.add("PARTIAL: the kit cannot take every reading that is due; not tested: "
-                    + String.join(
-                            "; ",
-                            plan.shortfalls().stream()
-                                    .map(each -> each.about() + ": " + each.because())
-                                    .toList()));
-        }
+        partial(plan).ifPresent(because::add);
         if (!rejected.isEmpty()) {
             return new Result(TestRecord.Result.FAIL, because);
         }
@@ -121,6 +115,16 @@ public final class Judge {
                         ? "the one reading with a limit is inside it"
                         : "all " + accepted + " readings with a limit are inside it");
         return new Result(TestRecord.Result.PASS, because);
+    }
+
+    private static Optional<String> partial(PlannedTest plan) {
+        List<String> missing = plan.shortfalls().stream()
+                .map(each -> each.about() + ": " + each.because())
+                .toList();
+        return plan.partial()
+                ? Optional.of("PARTIAL: the kit cannot take every reading that is due; not tested: "
+                        + String.join("; ", missing))
+                : Optional.empty();
     }
 
     /** Due, and without an answer. */

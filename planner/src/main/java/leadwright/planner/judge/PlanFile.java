@@ -34,6 +34,9 @@ public final class PlanFile {
 
     private static final List<Dimension> LIMITED = List.of(Dimension.CURRENT, Dimension.RESISTANCE, Dimension.VOLTAGE);
 
+    /** Supplies whose voltage is the one between the two conductors that a person reads; a three-phase one is not. */
+    private static final List<String> BETWEEN_TWO = List.of("line-neutral", "split-phase", "phase-phase", "isolated");
+
     private final Given top;
 
     private PlanFile(Given top) {
@@ -109,8 +112,11 @@ public final class PlanFile {
             }
         }
         List<Quantity> nominal = new ArrayList<>();
-        kit.rows("outlets")
-                .forEach(each -> each.quantity("voltage", Dimension.VOLTAGE).ifPresent(nominal::add));
+        for (Given each : kit.rows("outlets")) {
+            if (BETWEEN_TWO.contains(each.text("system"))) {
+                each.quantity("voltage", Dimension.VOLTAGE).ifPresent(nominal::add);
+            }
+        }
         Map<String, PlannedTest.Resistor> checks = new TreeMap<>();
         for (Given each : kit.rows("checks")) {
             Optional<Quantity> value = each.quantity("value", Dimension.RESISTANCE);

@@ -138,7 +138,9 @@ final class Weighing {
         Verdict verdict = pastDue.isPresent() ? Verdict.VOID : beyond ? Verdict.FAIL : Verdict.NOT_JUDGED;
         String because = beyond
                 ? "beyond the limit, and beyond what the tester shows"
-                : "the tester's range ends on the wrong side of the limit: it cannot tell";
+                : shown instanceof Shown.NoPath
+                        ? "no path, and how far the tester's range goes is not said: write it as '> 200 Mohm'"
+                        : "the tester's range ends on the wrong side of the limit: it cannot tell";
         return plain(planned, taken, verdict, pastDue.orElse(because));
     }
 

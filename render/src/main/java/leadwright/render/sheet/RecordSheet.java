@@ -22,8 +22,7 @@ import leadwright.planner.plan.NotApplicable;
  */
 public final class RecordSheet {
 
-    private static final String FOOT =
-            "Of the electrical readings only. Defers to the device's own instructions and local codes.";
+    private static final String FOOT = "The readings only. Defers to the device's own instructions and local codes.";
 
     private final TestRecord record;
     private final PlannedTest plan;
@@ -142,7 +141,7 @@ public final class RecordSheet {
         page.in("div", "outcome", () -> {
             page.in("p", "", () -> page.span("word", RecordWords.result(record)));
             record.because().forEach(each -> page.leaf("p", "", capital(each) + "."));
-            if (record.provisional()) {
+            if (record.provisional() && says()) {
                 int count = record.unconfirmed().size();
                 page.leaf(
                         "p",
@@ -151,6 +150,11 @@ public final class RecordSheet {
                                 + " not yet confirmed with the department's own copy of the standard, listed below.");
             }
         });
+    }
+
+    /** Whether the result says anything of the device that a limit could make provisional. */
+    private boolean says() {
+        return record.result() == TestRecord.Result.PASS || record.result() == TestRecord.Result.FAIL;
     }
 
     private void facts() {
@@ -390,7 +394,7 @@ public final class RecordSheet {
             page.in("p", "", () -> {
                 page.text("Beside the readings: ");
                 page.ticked("look passed")
-                        .ticked("functional check passed")
+                        .ticked("functional check")
                         .ticked("put back as found")
                         .ticked("label on");
             });

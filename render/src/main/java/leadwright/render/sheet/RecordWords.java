@@ -67,15 +67,21 @@ final class RecordWords {
 
     /** In which state and how: {@code reversed, source normal, direct}. */
     String how(PlannedReading planned) {
-        StringBuilder how =
-                new StringBuilder(say(planned.state().replace("/", ", ").replace('-', ' ')));
-        if (!planned.mode().equals("on") && !planned.mode().equals("off")) {
-            how.append(", ").append(planned.mode());
+        StringBuilder how = new StringBuilder();
+        if (!planned.state().equals("off")) {
+            how.append(say(planned.state().replace("/", ", ").replace('-', ' ')));
         }
-        planned.sourcePolarity().ifPresent(word -> how.append(", source ").append(word));
-        planned.method().map(Method::word).ifPresent(word -> how.append(", ").append(word));
-        planned.component().filter(each -> each == Component.DC).ifPresent(each -> how.append(", d.c."));
+        if (!planned.mode().equals("on") && !planned.mode().equals("off")) {
+            then(how, planned.mode());
+        }
+        planned.sourcePolarity().ifPresent(word -> then(how, "source " + word));
+        planned.method().map(Method::word).ifPresent(word -> then(how, word));
+        planned.component().filter(each -> each == Component.DC).ifPresent(each -> then(how, "d.c."));
         return how.toString();
+    }
+
+    private static void then(StringBuilder how, String word) {
+        how.append(how.isEmpty() ? "" : ", ").append(word);
     }
 
     static String verdict(Verdict verdict, DecisionRule rule) {

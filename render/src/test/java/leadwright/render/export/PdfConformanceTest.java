@@ -6,6 +6,10 @@ import java.io.ByteArrayInputStream;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import leadwright.catalog.house.Paper;
+import leadwright.planner.judge.TestRecord;
+import leadwright.render.Records;
+import leadwright.render.sheet.RecordSheet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,6 +38,19 @@ class PdfConformanceTest {
                 .isEmpty();
         assertThat(complaints(PdfExport.pdf(ProbePage.xhtml(paper), Optional.empty()), flavour))
                 .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "PDFUA_1, drift.yaml",
+        "PDFA_2_U, drift.yaml",
+        "PDFUA_1, earth-failed.yaml",
+        "PDFA_2_U, earth-failed.yaml"
+    })
+    void the_record_of_a_test_does_too(PDFAFlavour flavour, String set) throws Exception {
+        TestRecord record = Records.of(set);
+        byte[] pdf = PdfExport.pdf(RecordSheet.xhtml(record, Paper.A4), Optional.of(record.date()));
+        assertThat(complaints(pdf, flavour)).isEmpty();
     }
 
     @Test
