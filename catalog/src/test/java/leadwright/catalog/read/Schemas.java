@@ -16,13 +16,12 @@ final class Schemas {
 
     private static final SchemaRegistry REGISTRY =
             SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
-    private static final Map<String, Schema> BY_KIND =
-            Map.of(
-                    "device", load("device"),
-                    "kit", load("kit"),
-                    "house", load("house"),
-                    "system", load("system"),
-                    "readings", load("readings"));
+    private static final Map<String, Schema> BY_KIND = Map.of(
+            "device", load("device"),
+            "kit", load("kit"),
+            "house", load("house"),
+            "system", load("system"),
+            "readings", load("readings"));
 
     private Schemas() {}
 

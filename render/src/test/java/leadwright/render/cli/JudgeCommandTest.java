@@ -203,7 +203,7 @@ class JudgeCommandTest {
             return line.startsWith("R02") ? "1 V" : "230 V";
         }
         if (line.contains(",tester-check,")) {
-            return "100 uA";
+            return line.contains(",ac,") ? "100 uA" : "100.4 mohm";
         }
         if (line.contains(",proof,")) {
             return "open";

@@ -94,7 +94,7 @@ class RecordSheetTest {
         TestRecord record = Records.of(
                 "all-well.yaml",
                 text -> text.replace("Pole clamp", hostile).replace("Marrowgate bench tester", "*/ } " + hostile),
-                text -> text.replace("R. Sedgemere", hostile).replace("finger sensor", "' onload='x"));
+                text -> text.replace("R. Sedgemere", hostile).replace("finger sensor", "\"' onload='x\""));
         String page = RecordSheet.xhtml(record, Paper.A4);
         assertThat(page).doesNotContain("<script>");
         DocumentBuilderFactory.newInstance()
