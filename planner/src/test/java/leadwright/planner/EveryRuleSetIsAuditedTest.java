@@ -27,6 +27,7 @@ class EveryRuleSetIsAuditedTest {
                     "oddlebar-rescue-set",
                     "wickling-on-charger",
                     "wickling-rhythm-card",
+                    "noctuary-sleep-recorder",
                     "kettlemoor-bench-steriliser"),
             "k2-round-trolley",
             List.of("fenlark-scanner", "kettlemoor-bench-steriliser"),
@@ -45,6 +46,43 @@ class EveryRuleSetIsAuditedTest {
             }
         }
         return tests.stream();
+    }
+
+    /** The two samples that no sample kit takes, on a bench with an outlet made for them; the second with both networks. */
+    @TestFactory
+    Stream<DynamicTest> nor_one_on_a_bench_with_an_outlet_of_its_own() {
+        Kit scanner = bench("nema-5-20", "line-neutral", "120 V");
+        Kit steriliser = bench("nema-6-20", "split-phase", "240 V");
+        return RuleSets.builtIn().ids().stream()
+                .flatMap(rules -> Stream.of(
+                        DynamicTest.dynamicTest("scanner, " + rules, () -> planned("fenlark-scanner", scanner, rules)),
+                        DynamicTest.dynamicTest(
+                                "steriliser, " + rules,
+                                () -> planned("kettlemoor-bench-steriliser", steriliser, rules))));
+    }
+
+    private static Kit bench(String plug, String system, String voltage) {
+        return SamplePlans.kitWith(
+                "k1-marrowgate-bench.yaml",
+                Map.of(
+                        "inlet: {plug: bs-1363, current: 13 A}",
+                        "inlet: {plug: " + plug + ", current: 20 A}",
+                        "{socket: bs-1363, system: line-neutral, voltage: 230 V, current: 13 A}",
+                        "{socket: " + plug + ", system: " + system + ", voltage: " + voltage + ", current: 20 A}",
+                        "networks: [iec-60601]",
+                        "networks: [iec-60601, iec-60990]"));
+    }
+
+    private static void planned(String deviceFile, Kit kit, String id) {
+        RuleSet rules = RuleSets.builtIn().find(id).orElseThrow();
+        Outcome outcome = Planner.plan(new Request(
+                SamplePlans.device(deviceFile + ".yaml"),
+                kit,
+                rules,
+                House.defaults(),
+                Occasion.RECURRENT,
+                Optional.empty()));
+        assertThat(outcome).isInstanceOf(Outcome.Planned.class);
     }
 
     private static void notRejected(String deviceFile, String kitFile, String id) {

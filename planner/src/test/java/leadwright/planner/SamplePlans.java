@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import leadwright.catalog.device.ConnectorDefinition;
 import leadwright.catalog.device.Device;
@@ -60,12 +61,19 @@ public final class SamplePlans {
 
     /** A sample kit with one piece of its text replaced. */
     public static Kit kitWith(String file, String piece, String instead) {
+        return kitWith(file, Map.of(piece, instead));
+    }
+
+    /** A sample kit with pieces of its text replaced. */
+    public static Kit kitWith(String file, Map<String, String> pieces) {
         String text = new String(bytes(file), StandardCharsets.UTF_8);
-        if (!text.contains(piece)) {
-            throw new AssertionError(file + " does not contain: " + piece);
+        for (Map.Entry<String, String> piece : pieces.entrySet()) {
+            if (!text.contains(piece.getKey())) {
+                throw new AssertionError(file + " does not contain: " + piece.getKey());
+            }
+            text = text.replace(piece.getKey(), piece.getValue());
         }
-        return KitReader.read(file, text.replace(piece, instead).getBytes(StandardCharsets.UTF_8))
-                .orThrow();
+        return KitReader.read(file, text.getBytes(StandardCharsets.UTF_8)).orThrow();
     }
 
     public static Connectors connectors(Device device, Kit kit) {

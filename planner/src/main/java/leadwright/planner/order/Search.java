@@ -34,6 +34,7 @@ final class Search {
     private final Lineup lineup;
     private final List<Agenda> agendas = new ArrayList<>();
     private boolean layered;
+    private int deepest;
     private final int units;
     private final boolean closing;
     private final BitSet[] orderly;
@@ -111,8 +112,12 @@ final class Search {
             agendas.add(new Agenda());
         }
         begin();
-        for (Agenda agenda : agendas) {
-            for (int expanded = 0; !agenda.isEmpty() && expanded < width; expanded++) {
+        for (int layer = 0; layer <= units; layer++) {
+            Agenda agenda = agendas.get(layer);
+            // Where the best few lead nowhere, as when all of them must be re-plugged first, more are tried.
+            for (int expanded = 0;
+                    !agenda.isEmpty() && (expanded < width || deepest <= layer && store.size() < limit);
+                    expanded++) {
                 int seconds = agenda.least();
                 int node = agenda.take();
                 if (stale(node, seconds)) {
@@ -180,7 +185,9 @@ final class Search {
         }
         // What was reached from here before is reached again at less, and with these twins, before the search ends.
         store.reach(node, tie, words, cost, parent, act);
-        agendas.get(layered ? taken(done) : 0).put(store.cost(node) + store.bound(node), node);
+        int layer = layered ? taken(done) : 0;
+        deepest = Math.max(deepest, layer);
+        agendas.get(layer).put(store.cost(node) + store.bound(node), node);
     }
 
     private long[] words(BitSet done) {
