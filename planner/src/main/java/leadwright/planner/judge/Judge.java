@@ -54,7 +54,7 @@ public final class Judge {
         DecisionRule rule = options.decision().orElse(plan.house().decision());
         Mains mains = Mains.of(plan, readings);
         Premises premises = new Premises(plan, readings, mains, day);
-        Weighing weighing = new Weighing(plan, readings, rule, mains, premises, options.previous());
+        Weighing weighing = new Weighing(plan, rule, mains, premises, options.previous());
         Map<String, Taken> taken = new HashMap<>();
         readings.taken().forEach(each -> taken.put(each.id().value(), each));
         List<Judged> judged = plan.readings().stream()
@@ -154,6 +154,10 @@ public final class Judge {
                 .ifPresent(source ->
                         notes.add("readings of the limited source are raw: they are compared with 1/(1/limit + 1/"
                                 + source.shortCircuit().text() + "), the least that a device at its limit shows"));
+        if (plan.bench().fourWire() && readings.nulls().isPresent()) {
+            notes.add(
+                    "the earth test measures with four wires: the leads do not count, and nothing is taken off for them");
+        }
         if (rule != plan.house().decision()) {
             notes.add("the house's decision rule is " + plan.house().decision().word()
                     + "; these readings were judged by " + rule.word());

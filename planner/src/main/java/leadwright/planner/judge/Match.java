@@ -206,11 +206,18 @@ final class Match {
                             + " has leakage corrected to the nominal voltage ("
                             + plan.rules().nominalMains().orElse("") + "), which needs the measured one");
         }
-        if (mains.unlike() && readings.mainsVoltage().isPresent()) {
+        if (mains.unlike() && readings.mainsVoltage().isEmpty()) {
+            problem(
+                    readings.at(),
+                    "the mains voltage is read as "
+                            + mains.measured().orElseThrow().text()
+                            + ", less than half or more than one and a half of the outlet's "
+                            + mains.nominal().orElseThrow().text());
+        } else if (mains.unlike()) {
             problem(
                     readings.mainsVoltage().get().at(),
-                    "'mains-voltage' is "
-                            + readings.mainsVoltage().get().value().text()
+                    "the mains voltage is stated or read as "
+                            + mains.measured().orElseThrow().text()
                             + ", less than half or more than one and a half of the outlet's "
                             + mains.nominal().orElseThrow().text());
         }

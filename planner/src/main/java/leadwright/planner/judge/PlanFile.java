@@ -130,6 +130,7 @@ public final class PlanFile {
                 kit.text("tester"),
                 kit.date("calibrated-until"),
                 accuracy,
+                kit.text("earth-wiring").equals("four-wire"),
                 kit.quantity("null-up-to", Dimension.RESISTANCE),
                 nominal,
                 kit.section("mains-on-applied-part").flatMap(PlanFile::source),

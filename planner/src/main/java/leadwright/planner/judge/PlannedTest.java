@@ -49,6 +49,7 @@ public record PlannedTest(
      * The bench.
      *
      * @param accuracy by function of the tester; a function that is not stated has none
+     * @param fourWire whether its earth test measures with four wires, so that the leads do not count
      * @param nominal nominal voltages of the outlets that the device may be on
      * @param source the limited source that puts mains on a part; empty where there is none
      */
@@ -57,6 +58,7 @@ public record PlannedTest(
             String tester,
             Optional<LocalDate> calibratedUntil,
             Map<String, Accuracy> accuracy,
+            boolean fourWire,
             Optional<Quantity> nullUpTo,
             List<Quantity> nominal,
             Optional<PartSource> source,

@@ -213,9 +213,14 @@ final class Premises {
 
     // ---- the leads
 
+    /** The leads' resistance, where it counts. */
+    Optional<Nulls> nulls() {
+        return readings.nulls().filter(each -> !plan.bench().fourWire());
+    }
+
     /** How much the leads' resistance changed between start and end. */
     Quantity drift() {
-        Optional<Nulls> nulls = readings.nulls();
+        Optional<Nulls> nulls = nulls();
         long drift = nulls.flatMap(Nulls::end)
                 .map(end -> Math.abs(end.amount() - nulls.orElseThrow().start().amount()))
                 .orElse(0L);
@@ -223,10 +228,10 @@ final class Premises {
     }
 
     private Optional<String> leads() {
-        if (readings.nulls().isEmpty()) {
+        if (nulls().isEmpty()) {
             return Optional.empty();
         }
-        Nulls nulls = readings.nulls().get();
+        Nulls nulls = nulls().get();
         List<String> reasons = new ArrayList<>();
         Accuracy earth = plan.bench().accuracy().get("earth");
         if (earth != null && drift().amount() > earth.floor().amount()) {

@@ -7,7 +7,6 @@ import leadwright.catalog.house.DecisionRule;
 import leadwright.catalog.kit.Accuracy;
 import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.readings.Nulls;
-import leadwright.catalog.readings.Readings;
 import leadwright.catalog.readings.Shown;
 import leadwright.catalog.readings.Taken;
 import leadwright.catalog.rules.Limit;
@@ -15,22 +14,17 @@ import leadwright.catalog.rules.Limit;
 /** Weighs the readings one by one: correction, uncertainty, comparison, and what a person must look at. */
 final class Weighing {
 
+    private static final String RANGE_TOO_SHORT =
+            "the tester's range ends on the wrong side of the limit: it cannot tell";
+
     private final PlannedTest plan;
-    private final Readings readings;
     private final DecisionRule rule;
     private final Mains mains;
     private final Premises premises;
     private final Optional<Previous> previous;
 
-    Weighing(
-            PlannedTest plan,
-            Readings readings,
-            DecisionRule rule,
-            Mains mains,
-            Premises premises,
-            Optional<Previous> previous) {
+    Weighing(PlannedTest plan, DecisionRule rule, Mains mains, Premises premises, Optional<Previous> previous) {
         this.plan = plan;
-        this.readings = readings;
         this.rule = rule;
         this.mains = mains;
         this.premises = premises;
@@ -101,7 +95,11 @@ final class Weighing {
         boolean outright = verdict == Verdict.FAIL || verdict == Verdict.FAIL_INSIDE_UNCERTAINTY;
         // A failure stands even where a premise is in doubt, a tester past its calibration apart: that one proves
         // nothing.
-        if (voided.isPresent() && (!outright || premises.pastDue().isPresent())) {
+        boolean unsure = outright && !(shown instanceof Shown.Value);
+        if (unsure && premises.pastDue().isEmpty()) {
+            verdict = Verdict.NOT_JUDGED;
+            because = RANGE_TOO_SHORT;
+        } else if (voided.isPresent() && (!outright || premises.pastDue().isPresent())) {
             verdict = Verdict.VOID;
             because = voided.get();
         } else if (rule == DecisionRule.GUARD_BAND && guardBand.isEmpty() && verdict == Verdict.PASS) {
@@ -140,14 +138,14 @@ final class Weighing {
                 ? "beyond the limit, and beyond what the tester shows"
                 : shown instanceof Shown.NoPath
                         ? "no path, and how far the tester's range goes is not said: write it as '> 200 Mohm'"
-                        : "the tester's range ends on the wrong side of the limit: it cannot tell";
+                        : RANGE_TOO_SHORT;
         return plain(planned, taken, verdict, pastDue.orElse(because));
     }
 
     // ---- the leads
 
     private Optional<Quantity> leadsOff(PlannedReading planned) {
-        return readings.nulls()
+        return premises.nulls()
                 .filter(nulls -> planned.isThroughLeads() && !nulls.takenOff())
                 .map(nulls -> nulls.end()
                         .filter(end -> end.compareTo(nulls.start()) < 0)
@@ -222,14 +220,17 @@ final class Weighing {
     }
 
     private void leadsFlag(Limit limit, Quantity counted, Optional<Quantity> leadsOff, List<String> flags) {
-        if (readings.nulls().isEmpty()) {
+        if (plan.bench().fourWire()) {
+            return;
+        }
+        if (premises.nulls().isEmpty()) {
             flags.add(
                     counted.atMost(limit.value())
                             ? "the leads were not nulled: the value holds their resistance too"
                             : "the leads were not nulled: their resistance may be what is too much; null them and repeat");
             return;
         }
-        Nulls nulls = readings.nulls().get();
+        Nulls nulls = premises.nulls().get();
         Quantity off = leadsOff.orElse(nulls.start());
         boolean onlyWithout =
                 counted.atMost(limit.value()) && !counted.plus(off).atMost(limit.value());
@@ -237,6 +238,10 @@ final class Weighing {
             flags.add(
                     "inside the limit only because " + off.text()
                             + " of leads are taken off: see that the device's own cord was not in the path when they were nulled");
+        }
+        if (premises.drift().amount() > 0 && !plan.bench().accuracy().containsKey("earth")) {
+            flags.add("the leads changed by " + premises.drift().text()
+                    + " between start and end, and the kit does not state how much is too much");
         }
         if (nulls.end().isEmpty()) {
             flags.add("the leads were not read again at the end: a change in them is not seen");

@@ -247,6 +247,34 @@ class ReadingSetsTest {
         assertThat(Sets.reading(high, "R09").counted().orElseThrow().text()).isEqualTo("49 uA");
     }
 
+    /** With four wires the leads do not count: taking them off would help a bad earth to pass. */
+    @Test
+    void withFourWiresNothingIsTakenOff() {
+        PlannedTest four = Sets.planWith("\"two-wire\"", "\"four-wire\"").orThrow();
+        TestRecord record = Sets.judged(four, "leads-in-the-value.yaml", Sets.HOUSE);
+        assertThat(Sets.reading(record, "R05").counted().orElseThrow().text()).isEqualTo("340 mohm");
+        assertThat(record.result()).isEqualTo(FAIL);
+        assertThat(Sets.judged(four, "leads-never-nulled.yaml", Sets.HOUSE).judged())
+                .allSatisfy(each -> assertThat(each.flags()).isEmpty());
+    }
+
+    /** Below 60 uA may be below 50 uA or not. */
+    @Test
+    void aRangeThatEndsBeyondTheLimitTellsNothing() {
+        TestRecord record = changed("12.4 uA", "\"< 60 uA\"");
+        assertThat(Sets.reading(record, "R09").verdict()).isEqualTo(Verdict.NOT_JUDGED);
+        assertThat(record.result()).isEqualTo(NOT_COMPLETE);
+        assertThat(changed("12.4 uA", "\"> 60 uA\"").result()).isEqualTo(FAIL);
+        assertThat(changed("12.4 uA", "\"< 40 uA\"").result()).isEqualTo(PASS);
+    }
+
+    private static TestRecord changed(String piece, String instead) {
+        String text = new String(Sets.bytes("readings/all-well.yaml"), StandardCharsets.UTF_8).replace(piece, instead);
+        Readings readings = ReadingsReader.read("r.yaml", text.getBytes(StandardCharsets.UTF_8))
+                .orThrow();
+        return Judge.judge(Sets.plan(), readings, Sets.HOUSE).orThrow();
+    }
+
     @Test
     void aPartialPlanIsNeverAPass() {
         PlannedTest partial =

@@ -24,6 +24,7 @@ import leadwright.planner.judge.PlannedTest;
 import leadwright.planner.judge.Previous;
 import leadwright.planner.judge.TestRecord;
 import leadwright.render.export.PdfExport;
+import leadwright.render.export.ReadingsForm;
 import leadwright.render.export.RecordCsv;
 import leadwright.render.export.RecordJson;
 import leadwright.render.export.SafeWriter;
@@ -40,11 +41,12 @@ import picocli.CommandLine.TypeConversionException;
         header = "Judge the readings of a plan and write the record of the test",
         description = {
             "Checks that the readings belong to the plan, corrects them, compares each with its limit under the decision"
-                    + " rule, and writes what was measured, by whom, with what, and the verdict. What 'plan' wrote as"
-                    + " readings.csv can be filled in and given here, with lines above its header that say whose it is.",
+                    + " rule, and writes what was measured, by whom, with what, and the verdict. With the plan alone an empty"
+                    + " form is printed, to be filled in by hand or in a spreadsheet.",
             "",
-            "Example:",
-            "  leadwright judge monitor/plan.json monitor-readings.yaml --previous last-year/record.json --out record"
+            "Examples:",
+            "  leadwright judge monitor/plan.json > readings.csv",
+            "  leadwright judge monitor/plan.json readings.csv --previous last/record.json --out record"
         },
         exitCodeList = {
             "0:every reading that is due was taken and accepted",
@@ -59,8 +61,14 @@ final class JudgeCommand extends Verb {
     @Parameters(index = "0", paramLabel = "PLAN", description = "the plan (plan.json, plan/1) that was worked by")
     private Path plan;
 
-    @Parameters(index = "1", paramLabel = "READINGS", description = "the readings (readings/1): YAML, JSON or CSV")
-    private Path readings;
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "READINGS",
+            description =
+                    "the readings (readings/1): YAML, JSON or CSV; without them an empty form for the plan is printed,"
+                            + " to fill in (CSV)")
+    private Optional<Path> readings = Optional.empty();
 
     @Option(
             names = "--previous",
@@ -134,7 +142,10 @@ final class JudgeCommand extends Verb {
         List<String> problems = new ArrayList<>();
         List<String> assumed = new ArrayList<>();
         Optional<PlannedTest> planned = read(plan, PlanFile::read, problems, assumed);
-        Optional<Readings> taken = read(readings, ReadingsReader::read, problems, assumed);
+        if (readings.isEmpty()) {
+            return form(planned, problems);
+        }
+        Optional<Readings> taken = read(readings.get(), ReadingsReader::read, problems, assumed);
         Optional<Previous> last = previous.flatMap(file -> read(file, Previous::read, problems, assumed));
         if (!problems.isEmpty()) {
             throw new BadInput(problems);
@@ -146,6 +157,14 @@ final class JudgeCommand extends Verb {
             throw new BadInput(problems);
         }
         return write(outcome.found().orElseThrow(), assumed);
+    }
+
+    private int form(Optional<PlannedTest> planned, List<String> problems) {
+        if (!problems.isEmpty()) {
+            throw new BadInput(problems);
+        }
+        results().print(ReadingsForm.of(planned.orElseThrow()));
+        return ExitCode.DONE;
     }
 
     private static <T> Optional<T> read(
@@ -173,7 +192,7 @@ final class JudgeCommand extends Verb {
             return code;
         }
         SortedMap<String, byte[]> files = files(record);
-        Path folder = OutFolder.choose(out, readings, "record", files);
+        Path folder = OutFolder.choose(out, readings.orElseThrow(), "record", files);
         try {
             refuseInputs(folder, files);
             SafeWriter.write(folder, files);
@@ -200,7 +219,8 @@ final class JudgeCommand extends Verb {
     }
 
     private List<Path> inputs() {
-        List<Path> inputs = new ArrayList<>(List.of(plan, readings));
+        List<Path> inputs = new ArrayList<>(List.of(plan));
+        readings.ifPresent(inputs::add);
         previous.ifPresent(inputs::add);
         return inputs;
     }

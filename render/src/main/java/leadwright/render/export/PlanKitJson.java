@@ -38,6 +38,7 @@ final class PlanKitJson {
             out.writeEndObject();
         }
         out.writeEndObject();
+        text("earth-wiring", tester.earthTest().map(EarthTest::wiring));
         text("null-up-to", tester.earthTest().flatMap(EarthTest::nullUpTo).map(Quantity::text));
         source(tester.partSource());
         out.writeArrayFieldStart("outlets");

@@ -1,18 +1,12 @@
 package leadwright.render.sheet;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import leadwright.catalog.house.Paper;
-import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.readings.Nulls;
 import leadwright.catalog.rules.Limit;
-import leadwright.planner.judge.Judged;
 import leadwright.planner.judge.PlannedTest;
 import leadwright.planner.judge.TestRecord;
-import leadwright.planner.judge.Verdict;
 import leadwright.planner.plan.NotApplicable;
 
 /**
@@ -122,8 +116,7 @@ public final class RecordSheet {
                 }));
         outcome();
         facts();
-        readings();
-        flags();
+        new RecordRows(record, words, page).write();
         list(
                 "Not tested: the kit cannot take these",
                 plan.shortfalls().stream()
@@ -140,7 +133,7 @@ public final class RecordSheet {
     private void outcome() {
         page.in("div", "outcome", () -> {
             page.in("p", "", () -> page.span("word", RecordWords.result(record)));
-            record.because().forEach(each -> page.leaf("p", "", capital(each) + "."));
+            record.because().forEach(each -> page.leaf("p", "", RecordWords.capital(each) + "."));
             if (record.provisional() && says()) {
                 int count = record.unconfirmed().size();
                 page.leaf(
@@ -195,12 +188,7 @@ public final class RecordSheet {
                                             ? ""
                                             : ", edition " + plan.rules().edition()));
                     fact("Mains", mains());
-                    fact(
-                            "Leads",
-                            record.readings()
-                                    .nulls()
-                                    .map(RecordSheet::nulls)
-                                    .orElse("not nulled, or not written down"));
+                    fact("Leads", record.readings().nulls().map(this::nulls).orElse("not nulled, or not written down"));
                     fact("Decision", String.join(" ", RecordWords.rule(record.rule())));
                     record.previous().ifPresent(day -> fact("Compared with", "the record of " + day));
                 }));
@@ -225,125 +213,19 @@ public final class RecordSheet {
         return measured + nominal;
     }
 
-    private static String nulls(Nulls nulls) {
+    private String nulls(Nulls nulls) {
+        if (plan.bench().fourWire()) {
+            return "measured with four wires, the leads do not count";
+        }
         return Amounts.text(nulls.start()) + " at the start, "
                 + nulls.end().map(end -> Amounts.text(end) + " at the end").orElse("not read at the end")
                 + (nulls.takenOff() ? "; taken off by the tester" : "; taken off here, the smaller of the two");
     }
 
-    private void readings() {
-        page.leaf("h2", "", "Readings");
-        page.in("table", "rows", () -> {
-            page.in(
-                    "thead",
-                    "",
-                    () -> page.in("tr", "bar", () -> {
-                        page.leaf("th", "no", "No.");
-                        page.leaf("th", "", "What, in which state");
-                        page.leaf("th", "num", "Shown");
-                        page.leaf("th", "num", "Counted");
-                        page.leaf("th", "limit", "Limit");
-                        page.leaf("th", "band", "± U");
-                        page.leaf("th", "verdict", "Verdict");
-                    }));
-            page.in("tbody", "", () -> record.judged().forEach(this::row));
-        });
-        page.leaf(
-                "p",
-                "",
-                "U: expanded uncertainty at the limit, coverage factor 2, from the accuracy that the kit states.");
-    }
-
-    private void row(Judged each) {
-        page.in("tr", "", () -> {
-            page.leaf("td", "no", each.planned().id());
-            page.in("td", "", () -> {
-                String how = words.how(each.planned());
-                page.text(words.quantity(each.planned()) + ": " + words.subject(each.planned())
-                        + (how.isEmpty() ? "" : "; " + how));
-            });
-            page.leaf(
-                    "td",
-                    "num",
-                    each.taken()
-                            .shown()
-                            .map(shown -> Amounts.letters(shown.value().text()).replace(' ', '\u00a0'))
-                            .orElse("not taken"));
-            page.leaf("td", "num", each.counted().map(Amounts::text).orElse("–"));
-            page.leaf("td", "limit", each.limit().map(Amounts::bound).orElse("–"));
-            page.leaf("td", "band", each.guardBand().map(RecordSheet::short3).orElse("–"));
-            page.in("td", "verdict", () -> {
-                boolean free = each.verdict() == Verdict.NOT_JUDGED
-                        && each.limit().isEmpty()
-                        && each.taken().shown().isPresent();
-                String verdict = free ? "no limit" : RecordWords.verdict(each.verdict(), record.rule());
-                if (each.verdict().rejected(record.rule()) || each.verdict() == Verdict.VOID) {
-                    page.bold(verdict);
-                } else {
-                    page.text(verdict);
-                }
-                each.conforming().ifPresent(share -> page.span("state", "chance to conform " + percent(share)));
-            });
-        });
-    }
-
-    /** To three figures and never less than it is: a guard band is not made smaller by printing it. */
-    private static String short3(Quantity band) {
-        BigDecimal rounded = new BigDecimal(band.amount()).round(new MathContext(3, RoundingMode.UP));
-        return Amounts.text(Quantity.of(band.dimension(), rounded.longValueExact()));
-    }
-
-    private static String percent(double share) {
-        return BigDecimal.valueOf(share * 100)
-                        .setScale(0, RoundingMode.HALF_EVEN)
-                        .toPlainString() + "\u00a0%";
-    }
-
-    private void flags() {
-        List<Judged> flagged =
-                record.judged().stream().filter(each -> !lines(each).isEmpty()).toList();
-        if (flagged.isEmpty()) {
-            return;
-        }
-        page.leaf("h2", "", "To look at");
-        page.in(
-                "table",
-                "list",
-                () -> page.in(
-                        "tbody",
-                        "",
-                        () -> flagged.forEach(each -> page.in("tr", "", () -> {
-                            page.leaf("td", "no", each.planned().id());
-                            page.in("td", "", () -> lines(each).forEach(line -> page.leaf("p", "", line)));
-                        }))));
-    }
-
-    /** What is to be said of a reading beside its row. */
-    private List<String> lines(Judged each) {
-        List<String> lines = new ArrayList<>();
-        if (each.verdict() != Verdict.PASS
-                && (each.limit().isPresent()
-                        || each.verdict() == Verdict.VOID
-                        || each.taken().shown().isEmpty())) {
-            lines.add(sentence(each.because()));
-        }
-        each.flags().forEach(flag -> lines.add(sentence(flag)));
-        each.taken().remark().ifPresent(remark -> lines.add("Remark: " + remark));
-        return lines;
-    }
-
-    private String sentence(String phrase) {
-        return capital(Amounts.inProse(phrase)) + ".";
-    }
-
-    private static String capital(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
-    }
-
     private void list(String heading, List<String> lines) {
         if (!lines.isEmpty()) {
             page.leaf("h2", "", heading);
-            page.in("ul", "", () -> lines.forEach(each -> page.leaf("li", "", capital(each))));
+            page.in("ul", "", () -> lines.forEach(each -> page.leaf("li", "", RecordWords.capital(each))));
         }
     }
 
@@ -406,7 +288,7 @@ public final class RecordSheet {
                             "tbody",
                             "",
                             () -> signs().forEach(who -> page.in("tr", "", () -> {
-                                page.leaf("td", "", capital(who) + ", name");
+                                page.leaf("td", "", RecordWords.capital(who) + ", name");
                                 page.leaf("td", "", "Signature");
                                 page.leaf("td", "", "Date");
                             }))));

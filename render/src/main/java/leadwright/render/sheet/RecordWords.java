@@ -1,6 +1,7 @@
 package leadwright.render.sheet;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import leadwright.catalog.house.DecisionRule;
@@ -82,6 +83,11 @@ final class RecordWords {
 
     private static void then(StringBuilder how, String word) {
         how.append(how.isEmpty() ? "" : ", ").append(word);
+    }
+
+    /** The first letter large. */
+    static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     static String verdict(Verdict verdict, DecisionRule rule) {

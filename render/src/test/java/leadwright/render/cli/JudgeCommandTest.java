@@ -165,6 +165,33 @@ class JudgeCommandTest {
         assertThat(Run.of("check", set("broken.csv")).code()).isEqualTo(ExitCode.BAD_INPUT);
     }
 
+    @Test
+    void thePlanAloneGivesAFormThatIsReadWhenFilledIn() throws IOException {
+        Run form = Run.of("judge", PLAN);
+        assertThat(form.code()).isZero();
+        assertThat(form.out())
+                .startsWith("leadwright,readings/1\nplan,1223204f")
+                .contains("\nR09,applied-part-leakage,ecg,reversed,normal,at-most 50 uA,,,\n");
+        Path empty = Files.writeString(folder.resolve("empty.csv"), form.out());
+        Run unfilled = Run.of("judge", PLAN, empty.toString());
+        assertThat(unfilled.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(unfilled.err()).contains("reading 'R09' has no value").contains("key 'by' is missing");
+        String filled = form.out()
+                .replace("device.serial,", "device.serial,1")
+                .replace("\nby,", "\nby,R. Sedgemere")
+                .replace("\ndate,", "\ndate,2027-01-10")
+                .replace("mains-voltage,", "mains-voltage,230 V")
+                .replaceAll("(R0[13],.*),,,\n", "$1,230 V,,\n")
+                .replaceAll("(R02,.*),,,\n", "$1,1 V,,\n")
+                .replaceAll("(R(?:04|12),.*),,,\n", "$1,100 uA,,\n")
+                .replaceAll("(R0[56],.*),,,\n", "$1,90 mohm,,\n")
+                .replaceAll("(R.*),,,\n", "$1,12 uA,,\n");
+        Path readings = Files.writeString(folder.resolve("filled.csv"), filled);
+        Run judged = Run.of("judge", PLAN, readings.toString(), "--json");
+        assertThat(judged.err()).contains("PASS").contains("the leads were not nulled");
+        assertThat(judged.code()).isZero();
+    }
+
     /** Every plan that the program writes can be judged by. */
     @ParameterizedTest
     @ValueSource(strings = {"brindlewick-k1", "noctuary-k1", "oddlebar-k1", "slaterow-k3", "wickling-k1"})
