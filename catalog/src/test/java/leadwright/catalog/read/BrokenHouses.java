@@ -21,6 +21,15 @@ final class BrokenHouses {
     static {
         broken("rules: iec-62353-2014", "rules: §iec-62353-2015", "did you mean 'iec-62353-2014'?");
         broken(
+                "rules: iec-62353-2014",
+                "rules: bonding\nwhere: §uk-imaging-rom",
+                "'uk-imaging-rom' is no circumstance that a rule set lists; did you mean 'uk-imaging-room'?");
+        // Known to the data, but nothing that a house could stand in.
+        broken(
+                "rules: iec-62353-2014",
+                "rules: iec-60601-1-ed2\nwhere: §notes-2-and-4",
+                "'notes-2-and-4' is no circumstance that a rule set lists");
+        broken(
                 "tighter: []",
                 "tighter: [{limit: §iec-62353-earth-crd, at-most: 80 mohm, because: y}]",
                 "'iec-62353-earth-crd' is no limit of any rule set; did you mean 'iec-62353-earth-cord'?");

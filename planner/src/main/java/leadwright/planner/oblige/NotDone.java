@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import leadwright.catalog.device.Battery;
 import leadwright.catalog.device.Forbidden;
+import leadwright.catalog.device.MainsSwitch;
 import leadwright.catalog.rules.NotDoneRow;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.catalog.rules.TestRow;
@@ -48,6 +49,7 @@ final class NotDone {
             }
         }
         openInModes(asking, due, remarks);
+        switchedOff(asking, remarks);
         for (TestRow row : asking.rules().tests()) {
             String test = row.quantity().word();
             if (!read.contains(test) && !explained(test, remarks)) {
@@ -67,6 +69,17 @@ final class NotDone {
                     "supply open in each operating mode",
                     "with the supply open the device is off and in none of its modes: these readings are taken once",
                     "bench practice");
+        }
+    }
+
+    private static void switchedOff(Asking asking, Remarks remarks) {
+        if (asking.facts().onOutlet() && asking.device().mainsSwitch() == MainsSwitch.NONE) {
+            asking.rules().tests().stream()
+                    .filter(TestRow::switchedOffToo)
+                    .forEach(row -> remarks.notApplicable(
+                            row.quantity().word() + " switched off",
+                            "the device has no switch of its own",
+                            row.basis().clause()));
         }
     }
 

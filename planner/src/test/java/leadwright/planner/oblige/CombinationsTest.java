@@ -233,7 +233,7 @@ class CombinationsTest {
         return counts;
     }
 
-    private static Device device(String protection, String supply, String type) {
+    static Device device(String protection, String supply, String type) {
         List<String> lines = new ArrayList<>(List.of("leadwright: device/1", "name: Two-wire device"));
         String rated = ", system: line-neutral, voltage: 230 V, frequency: 50 Hz, current: 0.5 A";
         String connection = switch (supply) {
@@ -267,7 +267,7 @@ class CombinationsTest {
         return Bench.deviceFrom(String.join("\n", lines) + "\n");
     }
 
-    private static Kit kit(String without) {
+    static Kit kit(String without) {
         List<String> switches = new ArrayList<>(List.of("earth", "supply", "polarity"));
         switches.removeAll(List.of(without.split("\\+")));
         String text = Bench.sample("k1-marrowgate-bench")

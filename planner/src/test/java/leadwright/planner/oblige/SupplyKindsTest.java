@@ -127,4 +127,55 @@ class SupplyKindsTest {
                         .note())
                 .hasValueSatisfying(note -> assertThat(note).contains("the device is off in this state"));
     }
+
+    /** NFPA 99 asks for normal polarity; a plug that goes in either way round, or may, is read both ways. */
+    @Test
+    void an_unpolarised_or_unstated_plug_is_read_both_ways_whatever_is_asked() {
+        String supply = "connection: fixed-cord, %s system: line-neutral, voltage: 230 V";
+        Kit kit = Bench.kitFrom(Bench.sample("k1-marrowgate-bench").replace("socket: bs-1363", "socket: cee-7-7"));
+        Obligations either =
+                Bench.due(device(supply.formatted("cord-plug: cee-7-7,"), "protection: class-1"), kit, "nfpa-99-2012");
+        assertThat(either.refusal()).isEmpty();
+        assertThat(polarities(either)).contains(MainsState.NORMAL, MainsState.REVERSED);
+        Obligations unstated =
+                Bench.due(device(supply.formatted(""), "protection: class-1"), Bench.marrowgate(), "nfpa-99-2012");
+        assertThat(polarities(unstated)).contains(MainsState.REVERSED_EARTH_OPEN);
+        Obligations polarised = Bench.due(
+                device(supply.formatted("cord-plug: bs-1363,"), "protection: class-1"),
+                Bench.marrowgate(),
+                "nfpa-99-2012");
+        assertThat(polarities(polarised)).containsOnly(MainsState.NORMAL, MainsState.NORMAL_EARTH_OPEN, MainsState.OFF);
+    }
+
+    private static List<MainsState> polarities(Obligations due) {
+        return due.wanted().stream().map(Obligation::state).distinct().toList();
+    }
+
+    /** Switched off at its own switch is one more mode; a device without a switch has none. */
+    @Test
+    void power_off_is_read_where_there_is_a_switch() {
+        String supply = "connection: fixed-cord, cord-plug: bs-1363, system: line-neutral, voltage: 230 V";
+        Device device = device(supply, "protection: class-1");
+        List<String> modes = Bench.due(device, Bench.marrowgate(), "nfpa-99-2012").wanted().stream()
+                .filter(each -> each.quantity() == QuantityKind.TOUCH_CURRENT)
+                .map(Obligation::mode)
+                .distinct()
+                .toList();
+        assertThat(modes).containsExactly("on", "switched-off");
+        Device always = Bench.deviceFrom("""
+                leadwright: device/1
+                name: Device
+                supply: {connection: fixed-cord, cord-plug: bs-1363, system: line-neutral, voltage: 230 V}
+                protection: class-1
+                mains-switch: none
+                start-up: 5 s
+                touch-points:
+                  - {id: knob, name: Knob, earthed: no}
+                """);
+        Obligations due = Bench.due(always, Bench.marrowgate(), "nfpa-99-2012");
+        assertThat(due.wanted()).isNotEmpty().noneMatch(each -> each.mode().equals("switched-off"));
+        assertThat(due.notApplicable())
+                .anyMatch(row -> row.because().equals("the device has no switch of its own")
+                        && row.clause().equals("10.3.5"));
+    }
 }
