@@ -188,7 +188,9 @@ public final class ReadingsReader {
                                         + ", less than nothing: no current or voltage is read so; read again");
                 return Optional.empty();
             }
-            Shown shown = above ? new Shown.Above(amount) : below ? new Shown.Below(amount) : new Shown.Value(amount);
+            Shown shown = above
+                    ? new Shown.Above(amount, text)
+                    : below ? new Shown.Below(amount, text) : new Shown.Value(amount, text);
             return Optional.of(new Located<>(shown, node.at()));
         } catch (QuantityException e) {
             row.findings().problem(node.at(), "'value': " + e.getMessage());

@@ -12,6 +12,9 @@ public final class Document {
 
     private static final String KEY = "leadwright";
 
+    /** Far above any plan: one of 64 connections, each read on its own, takes half a million. */
+    private static final int MOST_WRITTEN = 64 * 1024 * 1024;
+
     /** What the kinds of file are called in messages. */
     private static final Map<String, String> NAMES = Map.of(
             "device", "a device",
@@ -34,6 +37,13 @@ public final class Document {
     public static <T> Outcome<T> read(String file, byte[] bytes, String kind, Function<Fields, Supplier<T>> reader) {
         Findings findings = new Findings(file);
         return read(Tree.read(bytes, findings), kind, reader, findings);
+    }
+
+    /** Reads a file that this program wrote, which may be larger than what a person writes. */
+    public static <T> Outcome<T> readWritten(
+            String file, byte[] bytes, String kind, Function<Fields, Supplier<T>> reader) {
+        Findings findings = new Findings(file);
+        return read(Tree.read(bytes, MOST_WRITTEN, findings), kind, reader, findings);
     }
 
     /**

@@ -19,10 +19,15 @@ final class TextCheck {
 
     /** The text, or empty and a problem. */
     static Optional<String> text(byte[] bytes, Findings findings) {
-        if (bytes.length > MOST_BYTES) {
+        return text(bytes, MOST_BYTES, findings);
+    }
+
+    /** As above, with another size that is the most. */
+    static Optional<String> text(byte[] bytes, int most, Findings findings) {
+        if (bytes.length > most) {
             findings.problem(
                     Place.START,
-                    "the file has " + bytes.length + " bytes; at most " + MOST_BYTES
+                    "the file has " + bytes.length + " bytes; at most " + most
                             + " are read. A device, a kit or a house takes a few thousand");
             return Optional.empty();
         }

@@ -55,14 +55,17 @@ final class Tree {
      * @return the tree, or empty when a noted problem left none; problems that leave a tree are noted too
      */
     static Optional<Node> read(byte[] bytes, Findings findings) {
-        return TextCheck.text(bytes, findings).flatMap(text -> parse(text, findings));
+        return read(bytes, TextCheck.MOST_BYTES, findings);
     }
 
-    private static Optional<Node> parse(String text, Findings findings) {
-        LoadSettings settings = LoadSettings.builder()
-                .setCodePointLimit(TextCheck.MOST_BYTES)
-                .setUseMarks(true)
-                .build();
+    /** As above, with another size that is the most. */
+    static Optional<Node> read(byte[] bytes, int most, Findings findings) {
+        return TextCheck.text(bytes, most, findings).flatMap(text -> parse(text, most, findings));
+    }
+
+    private static Optional<Node> parse(String text, int most, Findings findings) {
+        LoadSettings settings =
+                LoadSettings.builder().setCodePointLimit(most).setUseMarks(true).build();
         try {
             Iterator<Event> events =
                     new Parse(settings).parseString(Tabs.inJson(text)).iterator();

@@ -49,7 +49,7 @@ public final class PlanFile {
      * @param file name of the file, for messages
      */
     public static Outcome<PlannedTest> read(String file, byte[] bytes) {
-        return Document.read(file, bytes, "plan/1", (Fields fields) -> new PlanFile(new Given(fields)).plan());
+        return Document.readWritten(file, bytes, "plan/1", (Fields fields) -> new PlanFile(new Given(fields)).plan());
     }
 
     private Supplier<PlannedTest> plan() {

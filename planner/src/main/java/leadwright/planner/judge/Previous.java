@@ -36,7 +36,7 @@ public record Previous(
 
     /** Reads an earlier record. */
     public static Outcome<Previous> read(String file, byte[] bytes) {
-        return Document.read(file, bytes, "record/1", fields -> read(file, new Given(fields)));
+        return Document.readWritten(file, bytes, "record/1", fields -> read(file, new Given(fields)));
     }
 
     private static Supplier<Previous> read(String file, Given top) {

@@ -5,6 +5,7 @@ import java.util.List;
 import leadwright.catalog.house.Paper;
 import leadwright.catalog.readings.Nulls;
 import leadwright.catalog.rules.Limit;
+import leadwright.planner.judge.PlannedReading;
 import leadwright.planner.judge.PlannedTest;
 import leadwright.planner.judge.TestRecord;
 import leadwright.planner.plan.NotApplicable;
@@ -67,7 +68,8 @@ public final class RecordSheet {
                     PageStyle.of(
                             "record.css",
                             paper,
-                            plan.device().name() + ", " + unit + ", " + record.date(),
+                            plan.device().name() + ", " + unit + ", " + record.date() + ", plan "
+                                    + plan.fingerprint().substring(0, 8),
                             FOOT,
                             mark()));
         });
@@ -116,6 +118,7 @@ public final class RecordSheet {
                 }));
         outcome();
         facts();
+        end();
         new RecordRows(record, words, page).write();
         list(
                 "Not tested: the kit cannot take these",
@@ -127,7 +130,6 @@ public final class RecordSheet {
                 record.notes().stream().map(words::say).map(Amounts::inProse).toList());
         notDone();
         unconfirmed();
-        end();
     }
 
     private void outcome() {
@@ -186,9 +188,16 @@ public final class RecordSheet {
                             plan.rules().name()
                                     + (plan.rules().edition().isEmpty()
                                             ? ""
-                                            : ", edition " + plan.rules().edition()));
+                                            : ", edition " + plan.rules().edition())
+                                    + words.oneMethod()
+                                            .map(each -> ", " + each.word() + " method")
+                                            .orElse(""));
                     fact("Mains", mains());
-                    fact("Leads", record.readings().nulls().map(this::nulls).orElse("not nulled, or not written down"));
+                    if (plan.readings().stream().anyMatch(PlannedReading::isThroughLeads)) {
+                        fact(
+                                "Leads",
+                                record.readings().nulls().map(this::nulls).orElse("not nulled, or not written down"));
+                    }
                     fact("Decision", String.join(" ", RecordWords.rule(record.rule())));
                     record.previous().ifPresent(day -> fact("Compared with", "the record of " + day));
                 }));

@@ -76,9 +76,18 @@ final class RecordWords {
             then(how, planned.mode());
         }
         planned.sourcePolarity().ifPresent(word -> then(how, "source " + word));
-        planned.method().map(Method::word).ifPresent(word -> then(how, word));
+        planned.method().filter(each -> oneMethod().isEmpty()).map(Method::word).ifPresent(word -> then(how, word));
         planned.component().filter(each -> each == Component.DC).ifPresent(each -> then(how, "d.c."));
         return how.toString();
+    }
+
+    /** The method of all leakage readings where it is one. */
+    Optional<Method> oneMethod() {
+        List<Method> methods = plan.readings().stream()
+                .flatMap(each -> each.method().stream())
+                .distinct()
+                .toList();
+        return methods.size() == 1 ? Optional.of(methods.get(0)) : Optional.empty();
     }
 
     private static void then(StringBuilder how, String word) {

@@ -52,6 +52,14 @@ class RecordFilesTest {
         assertThat(violations(json.replace("\"at-most\"", "\"about\""))).isNotEmpty();
     }
 
+    /** A value is kept as it was written: its last zero says how fine the tester shows. */
+    @Test
+    void whatWasShownIsKeptAsWritten() {
+        TestRecord record =
+                Records.of("all-well.yaml", UnaryOperator.identity(), text -> text.replace("12.4 uA", "0.01240 mA"));
+        assertThat(RecordJson.of(record)).contains("\"shown\": \"0.01240 mA\"").contains("\"counted\": \"12.4 uA\"");
+    }
+
     @Test
     void sameRecordSameText() {
         String json = RecordJson.of(Records.of("drift.yaml"));

@@ -35,7 +35,7 @@ class RecordSheetTest {
                 .contains("2027-01-10 by R. Sedgemere")
                 .contains("bench 2, number 0093")
                 .contains("calibrated until 2027-08-31")
-                .contains("IEC 62353, recurrent test and test after repair, edition 2014")
+                .contains("IEC 62353, recurrent test and test after repair, edition 2014, direct method")
                 .contains("231\u00a0V measured, 230\u00a0V nominal")
                 .contains("62\u00a0mΩ at the start, 63\u00a0mΩ at the end; taken off by the tester")
                 .contains("Simple acceptance")
@@ -46,6 +46,21 @@ class RecordSheetTest {
                 .contains("the house never asks for it");
         for (int i = 1; i <= 12; i++) {
             assertThat(page).contains(String.format(java.util.Locale.ROOT, "<td class=\"no\">R%02d</td>", i));
+        }
+    }
+
+    /** What is signed stands on the page of the result, and every page says whose it is. */
+    @Test
+    void theSignatureStandsBelowTheResult() throws IOException {
+        TestRecord record = Records.of("drift.yaml");
+        byte[] pdf = PdfExport.pdf(RecordSheet.xhtml(record, Paper.LETTER), Optional.of(record.date()));
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PDFTextStripper first = new PDFTextStripper();
+            first.setEndPage(1);
+            assertThat(first.getText(document)).contains("PASS, provisional", "Technician, name", "Reviewed by, name");
+            PDFTextStripper second = new PDFTextStripper();
+            second.setStartPage(2);
+            assertThat(second.getText(document)).contains("serial BW-0417, 2027-01-10, plan 1223204f");
         }
     }
 
