@@ -28,6 +28,7 @@ class EveryRuleSetIsAuditedTest {
                     "wickling-on-charger",
                     "wickling-rhythm-card",
                     "noctuary-sleep-recorder",
+                    "fenlark-probe-alone",
                     "kettlemoor-bench-steriliser"),
             "k2-round-trolley",
             List.of("fenlark-scanner", "kettlemoor-bench-steriliser"),

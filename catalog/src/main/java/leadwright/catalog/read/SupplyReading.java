@@ -164,7 +164,7 @@ record SupplyReading(
                                 + "; write internally-powered, or say how it is supplied");
             }
             if (battery == Battery.NONE) {
-                findings.problem(top.at("battery"), "a device without a supply needs a battery; write 'battery: only'");
+                findings.assume("battery: none, and no supply: taken as a part tested by itself, never switched on");
             }
             for (String key : ONLY_WITH_SUPPLY) {
                 if (section.has(key)) {

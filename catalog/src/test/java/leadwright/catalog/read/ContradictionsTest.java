@@ -43,7 +43,6 @@ class ContradictionsTest {
             value = {
                 "connection: none | class-1 | battery: only | t.yaml:4:13: a device whose supply.connection is none cannot be class-1",
                 "connection: none | class-2 | battery: only | t.yaml:4:13: a device whose supply.connection is none cannot be class-2",
-                "connection: none | internally-powered | battery: none | t.yaml:5:10: a device without a supply needs a battery",
                 "connection: none, voltage: 9 V | internally-powered | battery: only | t.yaml:3:37: 'voltage' does not go with connection none",
                 "connection: none, cord-plug: bs-1363 | internally-powered | battery: only | t.yaml:3:39: 'cord-plug' does not go with connection none",
                 "connection: fixed-cord, voltage: 230 V | internally-powered | battery: only | t.yaml:4:13: a device on the mains (fixed-cord) is class-1 or class-2 while it is",

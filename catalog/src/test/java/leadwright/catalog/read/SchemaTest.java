@@ -12,10 +12,12 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import leadwright.catalog.device.ElectricalKey;
 import leadwright.catalog.house.Times;
+import leadwright.catalog.rules.PlaceRow;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.catalog.table.Connectors;
 import leadwright.catalog.table.ElectrodeSets;
 import leadwright.catalog.table.MainsCouplers;
+import leadwright.catalog.table.RuleSets;
 import leadwright.catalog.text.JsonOf;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -125,7 +127,14 @@ class SchemaTest {
                 Arguments.of(
                         "house",
                         "/$defs/quantity-word/enum",
-                        Stream.of(QuantityKind.values()).map(QuantityKind::word).toList()));
+                        Stream.of(QuantityKind.values()).map(QuantityKind::word).toList()),
+                Arguments.of(
+                        "house",
+                        "/properties/where/enum",
+                        RuleSets.builtIn().all().stream()
+                                .flatMap(rules -> rules.places().stream())
+                                .map(PlaceRow::id)
+                                .toList()));
     }
 
     @ParameterizedTest(name = "{0} {1}")

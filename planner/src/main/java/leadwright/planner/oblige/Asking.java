@@ -56,8 +56,16 @@ record Asking(DeviceFacts facts, Kit kit, RuleSet rules, House house, Occasion o
                 .orElse(asked);
     }
 
+    /** Of a part tested by itself only what a source puts on it says anything. */
+    boolean pointless(TestRow row) {
+        boolean sourceOnPart =
+                !row.sourcePolarities().isEmpty() && row.quantity() != QuantityKind.MAINS_ON_UNEARTHED_METAL;
+        return facts.passive() && !sourceOnPart && row.quantity() != QuantityKind.INSULATION_RESISTANCE;
+    }
+
     private boolean applies(TestRow row) {
-        return (row.scope().where().isEmpty() || row.scope().where().equals(house.where()))
+        return !pointless(row)
+                && (row.scope().where().isEmpty() || row.scope().where().equals(house.where()))
                 && (row.scope().classes().isEmpty() || row.scope().classes().contains(facts.protection()))
                 && (row.scope().supplies().isEmpty() || row.scope().supplies().contains(facts.supply()));
     }

@@ -78,6 +78,11 @@ record DeviceFacts(
                 .orElse(true);
     }
 
+    /** A part tested by itself, such as a probe parted from its host: no mains, no battery, never switched on. */
+    boolean passive() {
+        return supply == SupplyConnection.NONE && device.battery() == Battery.NONE;
+    }
+
     boolean hasProtectiveEarth() {
         return protection == Protection.CLASS_1;
     }

@@ -48,6 +48,15 @@ final class NotDone {
                 remarks.notApplicable(row.test(), row.because(), row.basis().clause());
             }
         }
+        asking.rules().tests().stream()
+                .filter(asking::pointless)
+                .filter(row -> row.scope().classes().isEmpty()
+                        || row.scope().classes().contains(asking.facts().protection()))
+                .forEach(row -> remarks.notApplicable(
+                        row.quantity().word(),
+                        "tested by itself the part has no source of its own: only mains on it shows its insulation; on its"
+                                + " host it is read as the host's part",
+                        row.basis().clause()));
         openInModes(asking, due, remarks);
         switchedOff(asking, remarks);
         for (TestRow row : asking.rules().tests()) {

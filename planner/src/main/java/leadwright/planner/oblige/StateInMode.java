@@ -43,7 +43,7 @@ record StateInMode(MainsState state, String mode, Condition condition, boolean s
     }
 
     private static List<StateInMode> inAll(TestRow row, DeviceFacts facts) {
-        if (!row.started()) {
+        if (!row.started() || facts.passive()) {
             return List.of(facts.fixedPlant() ? ISOLATED : OFF);
         }
         List<StateInMode> all = new ArrayList<>();

@@ -128,6 +128,39 @@ class SupplyKindsTest {
                 .hasValueSatisfying(note -> assertThat(note).contains("the device is off in this state"));
     }
 
+    /** Its one reading: mains on the shaft in the bath, both ways round, back through the plate. */
+    @Test
+    void a_body_cavity_probe_alone_is_read_with_mains_on_it_and_never_switched_on() {
+        Device probe = Bench.device("fenlark-probe-alone");
+        for (String rules : List.of(RECURRENT, THIRD, "iec-60601-1-ed2")) {
+            Obligations due = Bench.due(probe, Bench.marrowgate(), rules);
+            List<Obligation> readings = due.wanted().stream()
+                    .filter(each -> each.quantity() != QuantityKind.TESTER_CHECK)
+                    .toList();
+            assertThat(readings).as(rules).hasSize(2).allSatisfy(each -> {
+                assertThat(each.demand().measured()).containsExactly("cavity-probe.shaft");
+                assertThat(each.demand().earthed()).containsExactly("housing.plate");
+                assertThat(each.state()).isEqualTo(MainsState.OFF);
+                assertThat(each.mode()).isEqualTo("off");
+                assertThat(each.limit().orElseThrow().value().text()).isEqualTo("5 mA");
+            });
+            assertThat(due.shortfalls()).isEmpty();
+        }
+        assertThat(Bench.due(probe, Bench.marrowgate(), THIRD).notApplicable())
+                .anyMatch(row ->
+                        row.test().equals("patient-leakage") && row.because().contains("no source of its own"));
+        // On its host it is read in every state, as any other part.
+        assertThat(Bench.due(
+                                Bench.device("fenlark-scanner"),
+                                benchWithOutlet(
+                                        "{socket: nema-5-20, system: line-neutral, voltage: 120 V, current: 20 A}"),
+                                THIRD)
+                        .wanted())
+                .filteredOn(each -> each.quantity() == QuantityKind.PATIENT_LEAKAGE
+                        && each.demand().measured().contains("cavity-probe.shaft"))
+                .hasSize(12);
+    }
+
     /** NFPA 99 asks for normal polarity; a plug that goes in either way round, or may, is read both ways. */
     @Test
     void an_unpolarised_or_unstated_plug_is_read_both_ways_whatever_is_asked() {
