@@ -82,7 +82,8 @@ final class Bounds {
         return Optional.of("far from the last value, " + before.value().text() + " on " + before.date() + ": "
                 + (rise ? "up by " : "down by ")
                 + Quantity.of(now.dimension(), change).text()
-                + ", more than both uncertainties and a tenth of the limit"
+                + ", more than both uncertainties and a tenth of the "
+                + (limit.isPresent() ? "limit" : "last value")
                 + (rise ? "" : "; a fall can be a connection that was not made"));
     }
 }

@@ -54,7 +54,7 @@ public final class Judge {
         DecisionRule rule = options.decision().orElse(plan.house().decision());
         Mains mains = Mains.of(plan, readings);
         Premises premises = new Premises(plan, readings, mains, day);
-        Weighing weighing = new Weighing(plan, rule, mains, premises, options.previous());
+        Weighing weighing = new Weighing(plan, rule, mains, premises, new Twins(plan, readings), options.previous());
         Map<String, Taken> taken = new HashMap<>();
         readings.taken().forEach(each -> taken.put(each.id().value(), each));
         List<Judged> judged = plan.readings().stream()

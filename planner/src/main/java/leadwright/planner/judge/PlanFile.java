@@ -2,9 +2,11 @@ package leadwright.planner.judge;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import leadwright.catalog.house.DecisionRule;
@@ -65,6 +67,12 @@ public final class PlanFile {
         List<Supplier<PlannedReading>> readings = top.rows("readings").stream()
                 .map(row -> reading(row, known, bench.flatMap(PlannedTest.Bench::source)))
                 .toList();
+        Set<String> ids = new HashSet<>();
+        for (Given row : top.rows("readings")) {
+            if (!ids.add(row.text("id"))) {
+                row.problem("id", "reading '" + row.text("id") + "' stands twice in the plan; plan again");
+            }
+        }
         if (readings.isEmpty()) {
             top.problem("readings", "the plan has no readings; there is nothing to judge");
         }
@@ -77,7 +85,7 @@ public final class PlanFile {
                 .toList();
         return () -> new PlannedTest(
                 fingerprint,
-                partial,
+                partial || !shortfalls.isEmpty(),
                 training,
                 occasion,
                 device.orElseThrow(),

@@ -21,13 +21,21 @@ final class Weighing {
     private final DecisionRule rule;
     private final Mains mains;
     private final Premises premises;
+    private final Twins twins;
     private final Optional<Previous> previous;
 
-    Weighing(PlannedTest plan, DecisionRule rule, Mains mains, Premises premises, Optional<Previous> previous) {
+    Weighing(
+            PlannedTest plan,
+            DecisionRule rule,
+            Mains mains,
+            Premises premises,
+            Twins twins,
+            Optional<Previous> previous) {
         this.plan = plan;
         this.rule = rule;
         this.mains = mains;
         this.premises = premises;
+        this.twins = twins;
         this.previous = previous;
     }
 
@@ -48,14 +56,55 @@ final class Weighing {
                     pastDue.orElse(check.get().words()));
         }
         if (planned.limit().isEmpty()) {
-            Optional<String> voided = premises.voids(planned);
-            return plain(
-                    planned,
-                    taken,
-                    voided.isPresent() ? Verdict.VOID : Verdict.NOT_JUDGED,
-                    voided.orElse("no limit: written down"));
+            return written(planned, taken, shown);
         }
         return weigh(planned, taken, shown, planned.limit().get());
+    }
+
+    /** Without a limit it is written down, and set beside the last value where it says something of the device. */
+    private Judged written(PlannedReading planned, Taken taken, Shown shown) {
+        Optional<String> voided = premises.voids(planned);
+        Verdict verdict = voided.isPresent() ? Verdict.VOID : Verdict.NOT_JUDGED;
+        String because = voided.orElse("no limit: written down");
+        boolean ofDevice = planned.isLeakage() || planned.isThroughLeads();
+        if (!ofDevice || !(shown instanceof Shown.Value value)) {
+            return plain(planned, taken, verdict, because);
+        }
+        Counted counted = counted(planned, value.amount());
+        Optional<Quantity> uncertainty = uncertainty(planned, counted);
+        Optional<Judged.Before> before = previous.flatMap(each -> each.of(planned));
+        List<String> flags =
+                before.flatMap(each -> Bounds.far(each, counted.value(), uncertainty, Optional.empty())).stream()
+                        .toList();
+        return new Judged(
+                planned,
+                taken,
+                Optional.of(counted.value()),
+                counted.leadsOff(),
+                counted.atNominal(),
+                Optional.empty(),
+                uncertainty,
+                Optional.empty(),
+                Optional.empty(),
+                verdict,
+                because,
+                flags,
+                before);
+    }
+
+    /** A value of the device itself: less the leads, at nominal mains. */
+    private record Counted(Quantity value, Optional<Quantity> leadsOff, boolean atNominal) {}
+
+    private Counted counted(PlannedReading planned, Quantity amount) {
+        Optional<Quantity> leadsOff = leadsOff(planned);
+        Quantity ofDevice = leadsOff.map(off -> minus(amount, off)).orElse(amount);
+        boolean atNominal = mains.corrects(planned, plan);
+        return new Counted(atNominal ? mains.corrected(ofDevice) : ofDevice, leadsOff, atNominal);
+    }
+
+    private Optional<Quantity> uncertainty(PlannedReading planned, Counted counted) {
+        return standard(planned, counted.value(), counted.atNominal(), counted.leadsOff())
+                .map(u -> Uncertainty.expanded(counted.value(), u));
     }
 
     private static Judged plain(PlannedReading planned, Taken taken, Verdict verdict, String because) {
@@ -81,14 +130,13 @@ final class Weighing {
         if (amount.isEmpty()) {
             return unread(planned, taken, shown, limit);
         }
-        Optional<Quantity> leadsOff = leadsOff(planned);
-        Quantity ofDevice = leadsOff.map(off -> minus(amount.get(), off)).orElse(amount.get());
-        boolean atNominal = mains.corrects(planned, plan);
-        Quantity counted = atNominal ? mains.corrected(ofDevice) : ofDevice;
+        Counted of = counted(planned, amount.get());
+        Quantity counted = of.value();
+        Optional<Quantity> leadsOff = of.leadsOff();
+        boolean atNominal = of.atNominal();
         Optional<Double> standardAtLimit = standard(planned, limit.value(), atNominal, leadsOff);
         Optional<Quantity> guardBand = standardAtLimit.map(u -> Uncertainty.expanded(limit.value(), u));
-        Optional<Quantity> uncertainty =
-                standard(planned, counted, atNominal, leadsOff).map(u -> Uncertainty.expanded(counted, u));
+        Optional<Quantity> uncertainty = uncertainty(planned, of);
         Verdict verdict = Decision.of(limit, counted, guardBand);
         String because = Bounds.words(verdict, limit, guardBand, rule);
         Optional<String> voided = premises.voids(planned).or(() -> negative(planned, counted));
@@ -110,6 +158,7 @@ final class Weighing {
         Optional<Judged.Before> before = previous.flatMap(each -> each.of(planned));
         before.flatMap(each -> Bounds.far(each, counted, uncertainty, Optional.of(limit)))
                 .ifPresent(flags::add);
+        twins.same(planned).ifPresent(flags::add);
         boolean near = verdict == Verdict.PASS_INSIDE_UNCERTAINTY || verdict == Verdict.FAIL_INSIDE_UNCERTAINTY;
         Optional<Double> conforming = near
                 ? standardAtLimit.map(u -> Uncertainty.conformance(Bounds.inside(limit, counted), u))

@@ -20,6 +20,7 @@ import leadwright.catalog.text.Outcome;
 import leadwright.catalog.text.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Sets of readings made by hand, each with the verdict that a person gave it; its first line says what it shows. */
@@ -273,6 +274,110 @@ class ReadingSetsTest {
         Readings readings = ReadingsReader.read("r.yaml", text.getBytes(StandardCharsets.UTF_8))
                 .orThrow();
         return Judge.judge(Sets.plan(), readings, Sets.HOUSE).orThrow();
+    }
+
+    @Test
+    void twinsThatShowTheSameAreAskedAbout() {
+        TestRecord record = changed("218 uA", "212 uA");
+        assertThat(Sets.reading(record, "R07").flags())
+                .containsExactly("the same to the last digit as R08 in the other polarity: was it reversed?");
+        assertThat(Sets.reading(record, "R08").flags()).hasSize(1);
+        // Polarity of the tester's own source is no matter of the mains.
+        assertThat(Sets.reading(changed("13 uA", "12.4 uA"), "R09").flags()).isEmpty();
+    }
+
+    /** R06 made an insulation reading of at least 2 Mohm; accuracy 10 % and 0.1 Mohm: U = 2 × 0.3 / √3 Mohm. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({
+        "70 Mohm, PASS",
+        "2.35 Mohm, PASS",
+        "2.3 Mohm, PASS_INSIDE_UNCERTAINTY",
+        "2 Mohm, PASS_INSIDE_UNCERTAINTY",
+        "1.9 Mohm, FAIL_INSIDE_UNCERTAINTY",
+        "1.6 Mohm, FAIL",
+        "> 50 Mohm, PASS",
+        "> 1 Mohm, NOT_JUDGED",
+        "< 1 Mohm, FAIL",
+        "open, NOT_JUDGED"
+    })
+    void aLimitFromBelow(String shown, Verdict verdict) {
+        String plan = new String(Sets.bytes("plan.json"), StandardCharsets.UTF_8);
+        int at = plan.indexOf("\"id\": \"R06\"");
+        String insulation = plan.substring(0, at)
+                + plan.substring(at)
+                        .replaceFirst("\"quantity\": \"earth-resistance\"", "\"quantity\": \"insulation-resistance\"")
+                        .replaceFirst("iec-62353-earth-plug-to-part", "iec-62353-insulation-mains-to-earth")
+                        .replaceFirst("\"at-most\": \"300 mohm\"", "\"at-least\": \"2 Mohm\"");
+        PlannedTest planned = PlanFile.read(
+                        "p",
+                        insulation
+                                .replace(
+                                        "\"accuracy\": {",
+                                        "\"accuracy\": {\"insulation\": {\"reading\": \"10 %\", \"floor\": \"0.1 Mohm\"},")
+                                .getBytes(StandardCharsets.UTF_8))
+                .orThrow();
+        String text = new String(Sets.bytes("readings/all-well.yaml"), StandardCharsets.UTF_8)
+                .replace("value: 118 mohm", "value: \"" + shown + "\"");
+        Readings readings =
+                ReadingsReader.read("r", text.getBytes(StandardCharsets.UTF_8)).orThrow();
+        TestRecord record = Judge.judge(planned, readings, Sets.HOUSE).orThrow();
+        assertThat(Sets.reading(record, "R06").verdict()).isEqualTo(verdict);
+        // The leads' resistance is no matter of megohms.
+        assertThat(Sets.reading(record, "R06").leadsOff()).isEmpty();
+    }
+
+    /** R02 made the proof that the earth lead is off. */
+    @Test
+    void anEarthLeadThatIsStillOnVoidsTheLeakage() {
+        PlannedTest planned = Sets.planWith(
+                        "\"quantity\": \"supply-voltage\", \"clause\": \"bench practice\", \"of\": [\"outlet\"], \"measured\":"
+                                + " [], \"against\": [], \"earthed\": [], \"place\": null, \"hookup\": null, \"polarity\": null,"
+                                + " \"fault\": \"none\", \"mode\": \"off\", \"source-polarity\": null, \"method\": null,"
+                                + " \"component\": null, \"network\": null, \"limit\": null, \"foreseen\": null, \"state\":"
+                                + " \"off\", \"key\": \"supply-voltage/neutral-to-earth/off\"",
+                        "\"quantity\": \"proof\", \"clause\": \"bench practice\", \"of\": [\"earth-lead\"], \"mode\": \"off\","
+                                + " \"limit\": null, \"state\": \"off\", \"key\": \"proof/earth-lead-off/off\"")
+                .orThrow();
+        String text = new String(Sets.bytes("readings/all-well.yaml"), StandardCharsets.UTF_8);
+        Readings off = ReadingsReader.read("r", text.replace("1.2 V", "open").getBytes(StandardCharsets.UTF_8))
+                .orThrow();
+        assertThat(Judge.judge(planned, off, Sets.HOUSE).orThrow().result()).isEqualTo(PASS);
+        Readings on = ReadingsReader.read("r", text.replace("1.2 V", "85 mohm").getBytes(StandardCharsets.UTF_8))
+                .orThrow();
+        TestRecord record = Judge.judge(planned, on, Sets.HOUSE).orThrow();
+        assertThat(record.result()).isEqualTo(VOID);
+        assertThat(Sets.reading(record, "R07").because()).contains("the earth lead was still on");
+        assertThat(Sets.reading(record, "R05").verdict()).isEqualTo(Verdict.PASS);
+    }
+
+    /** What has no limit is corrected and compared with the last value all the same. */
+    @Test
+    void whatHasNoLimitIsSetBesideTheLastValue() {
+        String plan = new String(Sets.bytes("plan.json"), StandardCharsets.UTF_8);
+        int at = plan.indexOf("\"id\": \"R07\"");
+        int limit = plan.indexOf("\"limit\": {", at);
+        String free = plan.substring(0, limit) + "\"limit\": null" + plan.substring(plan.indexOf('}', limit) + 1);
+        PlannedTest planned =
+                PlanFile.read("p", free.getBytes(StandardCharsets.UTF_8)).orThrow();
+        TestRecord record = Sets.judged(planned, "drift.yaml", after(Sets.previous()));
+        Judged r07 = Sets.reading(record, "R07");
+        assertThat(r07.verdict()).isEqualTo(Verdict.NOT_JUDGED);
+        assertThat(r07.counted().orElseThrow().text()).isEqualTo("95.585 uA");
+        assertThat(r07.flags()).singleElement().asString().contains("a tenth of the last value");
+        assertThat(record.result()).isEqualTo(PASS);
+    }
+
+    @Test
+    void aPlanWithShortfallsIsPartialWhateverItSays() {
+        PlannedTest planned = Sets.planWith(
+                        "\"shortfalls\": []",
+                        "\"shortfalls\": [{\"about\": \"comb\", \"connections\": [], \"because\": \"six short\","
+                                + " \"additions\": []}]")
+                .orThrow();
+        assertThat(Sets.judged(planned, "all-well.yaml", Sets.HOUSE).result()).isEqualTo(NOT_COMPLETE);
+        assertThat(Sets.planWith("\"id\": \"R06\"", "\"id\": \"R05\"").problems())
+                .singleElement()
+                .satisfies(each -> assertThat(each.message()).contains("stands twice in the plan"));
     }
 
     @Test

@@ -1,7 +1,9 @@
 package leadwright.render.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -208,13 +210,22 @@ final class JudgeCommand extends Verb {
     /** What was read from stays as it is, also where it lies in the folder of the record. */
     private void refuseInputs(Path folder, SortedMap<String, byte[]> files) {
         for (String name : files.keySet()) {
-            Path target = folder.resolve(name).toAbsolutePath().normalize();
+            Path target = folder.resolve(name);
             for (Path input : inputs()) {
-                if (target.equals(input.toAbsolutePath().normalize())) {
+                if (same(target, input)) {
                     throw new BadInput(
                             input + " is read and would be replaced by the record; choose another folder with --out");
                 }
             }
+        }
+    }
+
+    private static boolean same(Path target, Path input) {
+        try {
+            return Files.exists(target) && Files.isSameFile(target, input);
+        } catch (IOException e) {
+            // What cannot be looked at is not ours to replace.
+            return true;
         }
     }
 
