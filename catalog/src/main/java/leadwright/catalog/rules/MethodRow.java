@@ -5,10 +5,15 @@ import leadwright.catalog.kit.Method;
 import leadwright.catalog.quantity.Quantity;
 
 /**
- * When a leakage method cannot be used.
+ * What a leakage method presupposes, and when it cannot be used.
  *
+ * @param presupposes in words for a person
  * @param notForLimitsTo limits of this size or below are too small for it
  * @param notWithElectronicSwitch whether it needs a mains switch that stays closed while the device is unplugged
  */
 public record MethodRow(
-        Method method, Optional<Quantity> notForLimitsTo, boolean notWithElectronicSwitch, Basis basis) {}
+        Method method,
+        String presupposes,
+        Optional<Quantity> notForLimitsTo,
+        boolean notWithElectronicSwitch,
+        Basis basis) {}

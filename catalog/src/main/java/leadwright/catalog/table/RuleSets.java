@@ -160,6 +160,7 @@ public final class RuleSets {
     private static MethodRow method(Fields row) {
         return new MethodRow(
                 row.word("method", Method.values(), Method::word),
+                row.text("presupposes"),
                 row.optionalPositive("not-for-limits-to", Dimension.CURRENT),
                 row.yesNo("not-with-electronic-switch", false),
                 basis(row));

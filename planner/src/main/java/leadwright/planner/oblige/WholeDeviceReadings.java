@@ -67,6 +67,9 @@ final class WholeDeviceReadings {
         if (draft.method().equals(Optional.of(Method.ALTERNATIVE))) {
             return draft.note(SWITCH_CLOSED);
         }
+        if (draft.method().equals(Optional.of(Method.DIFFERENTIAL))) {
+            return draft.note("the sum of the live conductors is read: every way to earth counts");
+        }
         if (draft.method().equals(Optional.of(Method.DIRECT)) && asking.facts().hasProtectiveEarth()) {
             return draft.note(
                     "the measuring device takes the place of the earth conductor; the device stands insulated, with"

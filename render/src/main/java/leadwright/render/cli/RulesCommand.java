@@ -18,6 +18,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import leadwright.catalog.rules.Basis;
 import leadwright.catalog.rules.EarthTestRow;
+import leadwright.catalog.rules.MethodRow;
 import leadwright.catalog.rules.NotDoneRow;
 import leadwright.catalog.rules.PlaceRow;
 import leadwright.catalog.rules.RuleSet;
@@ -111,6 +112,15 @@ final class RulesCommand extends Verb {
                     out,
                     RuleTable.joinings(rules).stream().map(RulesCommand::cells).toList());
         }
+        if (!rules.methods().isEmpty()) {
+            out.println();
+            out.println("leakage methods");
+            columns(
+                    out,
+                    rules.methods().stream()
+                            .map(row -> cells(row.method().word(), method(row), row.basis()))
+                            .toList());
+        }
         out.println();
         out.println("left out");
         columns(
@@ -142,6 +152,14 @@ final class RulesCommand extends Verb {
             all.addAll(rows);
             columns(out, all);
         });
+    }
+
+    private static String method(MethodRow row) {
+        return row.presupposes()
+                + row.notForLimitsTo()
+                        .map(least -> "; not for limits of " + least.text() + " or less")
+                        .orElse("")
+                + (row.notWithElectronicSwitch() ? "; not with an electronic mains switch" : "");
     }
 
     private static String earthTest(EarthTestRow row) {
@@ -241,6 +259,11 @@ final class RulesCommand extends Verb {
             out.writeArrayFieldStart("earth-test");
             for (EarthTestRow row : rules.earthTest()) {
                 rule(out, Map.of("at-least", row.atLeast().text(), "further", earthTest(row)), row.basis());
+            }
+            out.writeEndArray();
+            out.writeArrayFieldStart("methods");
+            for (MethodRow row : rules.methods()) {
+                rule(out, Map.of("method", row.method().word(), "presupposes", method(row)), row.basis());
             }
             out.writeEndArray();
             out.writeArrayFieldStart("where");
