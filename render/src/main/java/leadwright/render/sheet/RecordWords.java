@@ -2,6 +2,7 @@ package leadwright.render.sheet;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import leadwright.catalog.house.DecisionRule;
@@ -58,12 +59,21 @@ final class RecordWords {
 
     private String name(String id) {
         int point = id.indexOf('.');
-        Optional<String> known = Optional.ofNullable(plan.device().names().get(id));
-        if (known.isPresent() || point < 0) {
-            return known.orElseGet(() -> id.replace('-', ' '));
+        Optional<String> whole = known(id);
+        if (whole.isPresent() || point < 0) {
+            return whole.orElseGet(() -> id.replace('-', ' '));
         }
         String part = id.substring(0, point);
-        return Optional.ofNullable(plan.device().names().get(part)).orElse(part) + ", " + id.substring(point + 1);
+        return known(part).orElse(part) + ", " + id.substring(point + 1);
+    }
+
+    /** The name of a part or place; with its id where several have the same, as like members of a system do. */
+    private Optional<String> known(String id) {
+        Map<String, String> names = plan.device().names();
+        return Optional.ofNullable(names.get(id)).map(name -> {
+            boolean shared = names.values().stream().filter(name::equals).count() > 1;
+            return shared ? name + " (" + id + ")" : name;
+        });
     }
 
     /** In which state and how: {@code reversed, source normal, direct}. */
@@ -103,7 +113,7 @@ final class RecordWords {
         return switch (verdict) {
             case PASS -> "pass";
             case PASS_INSIDE_UNCERTAINTY ->
-                rule == DecisionRule.SIMPLE ? "pass, inside the uncertainty" : "NOT ACCEPTED, in the guard band";
+                rule == DecisionRule.SIMPLE ? "pass, inside the uncertainty" : "NOT ACCEPTED: guard band";
             case FAIL_INSIDE_UNCERTAINTY -> "FAIL, inside the uncertainty";
             case FAIL -> "FAIL";
             case VOID -> "VOID";

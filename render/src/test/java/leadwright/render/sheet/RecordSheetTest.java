@@ -118,6 +118,17 @@ class RecordSheetTest {
                         page.replace("<!DOCTYPE html>", "").getBytes(StandardCharsets.UTF_8)));
     }
 
+    /** Like members of a system have like names: their ids tell them apart. */
+    @Test
+    void namesThatSeveralShareCarryTheirId() {
+        TestRecord record =
+                Records.of("all-well.yaml", text -> text.replace("Back plate", "Pole clamp"), UnaryOperator.identity());
+        assertThat(RecordSheet.xhtml(record, Paper.A4))
+                .contains("plug earth to Pole clamp (pole-clamp)")
+                .contains("plug earth to Pole clamp (back-plate)")
+                .contains("Applied part leakage: ECG;");
+    }
+
     @Test
     void theHousesWordForEarthIsUsed() {
         TestRecord record = Records.of(
