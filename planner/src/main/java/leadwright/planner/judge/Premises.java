@@ -84,8 +84,12 @@ final class Premises {
     private Optional<Check> check(PlannedReading planned) {
         return switch (planned.quantity()) {
             case TESTER_CHECK -> testerCheck(planned);
-            case SUPPLY_VOLTAGE ->
-                planned.key().contains("/line-to-earth") ? earthReference(planned) : Optional.empty();
+            case SUPPLY_VOLTAGE -> {
+                if (planned.key().contains("/line-to-earth")) {
+                    yield earthReference(planned);
+                }
+                yield planned.key().contains("/neutral-to-earth") ? neutralNearEarth(planned) : Optional.empty();
+            }
             case PROOF -> planned.key().contains("/earth-lead-off") ? earthLeadOff(planned) : Optional.empty();
             default -> Optional.empty();
         };
@@ -175,12 +179,38 @@ final class Premises {
 
     // ---- the supply, and the earth lead
 
-    private Optional<Check> earthReference(PlannedReading planned) {
-        Optional<Quantity> toEarth = value(planned.id());
-        Optional<Quantity> toNeutral = plan.readings().stream()
+    private Optional<Quantity> lineToNeutral() {
+        return plan.readings().stream()
                 .filter(each -> each.key().contains("/line-to-neutral"))
                 .flatMap(each -> value(each.id()).stream())
                 .findFirst();
+    }
+
+    /**
+     * A neutral that is earthed at its source stands a few volts above earth. How many are too many is not stated; but with
+     * line to earth within a tenth of line to neutral, more than that tenth contradicts the other two readings.
+     */
+    private Optional<Check> neutralNearEarth(PlannedReading planned) {
+        Optional<Quantity> toEarth = value(planned.id());
+        Optional<Quantity> toNeutral = lineToNeutral();
+        if (toEarth.isEmpty() || toNeutral.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean good = toEarth.get().amount() <= toNeutral.get().amount() / 10;
+        return Optional.of(
+                good
+                        ? new Check(true, "below a tenth of line to neutral; a few volts are usual")
+                        : new Check(
+                                false,
+                                "neutral to earth is " + toEarth.get().text()
+                                        + " where a few volts are usual, and line to"
+                                        + " neutral " + toNeutral.get().text()
+                                        + ": the supply is not referenced to earth, or its conductors are changed over"));
+    }
+
+    private Optional<Check> earthReference(PlannedReading planned) {
+        Optional<Quantity> toEarth = value(planned.id());
+        Optional<Quantity> toNeutral = lineToNeutral();
         if (toEarth.isEmpty() || toNeutral.isEmpty()) {
             return Optional.empty();
         }
