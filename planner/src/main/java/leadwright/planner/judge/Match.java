@@ -206,20 +206,27 @@ final class Match {
                             + " has leakage corrected to the nominal voltage ("
                             + plan.rules().nominalMains().orElse("") + "), which needs the measured one");
         }
-        if (mains.unlike() && readings.mainsVoltage().isEmpty()) {
+        if (mains.unlike()) {
             problem(
-                    readings.at(),
-                    "the mains voltage is read as "
-                            + mains.measured().orElseThrow().text()
-                            + ", less than half or more than one and a half of the outlet's "
-                            + mains.nominal().orElseThrow().text());
-        } else if (mains.unlike()) {
-            problem(
-                    readings.mainsVoltage().get().at(),
+                    mainsAt(mains.measured().orElseThrow()),
                     "the mains voltage is stated or read as "
                             + mains.measured().orElseThrow().text()
                             + ", less than half or more than one and a half of the outlet's "
                             + mains.nominal().orElseThrow().text());
         }
+    }
+
+    /** Where this voltage stands: at the statement if it is that, else at the reading that shows it. */
+    private Place mainsAt(Quantity volts) {
+        Optional<Place> stated = readings.mainsVoltage()
+                .filter(each -> each.value().equals(volts))
+                .map(Located::at);
+        return stated.or(() -> readings.taken().stream()
+                        .flatMap(taken -> taken.shown().stream())
+                        .filter(shown -> shown.value() instanceof Shown.Value value
+                                && value.amount().equals(volts))
+                        .map(Located::at)
+                        .findFirst())
+                .orElse(readings.at());
     }
 }
