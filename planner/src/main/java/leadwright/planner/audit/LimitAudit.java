@@ -96,6 +96,7 @@ final class LimitAudit {
                 : plan.device()
                         .builtTo()
                         .flatMap(RuleSets.builtIn()::find)
+                        .filter(edition -> edition.network().equals(rules.network()))
                         .flatMap(edition -> edition.limit(limit.id()));
     }
 

@@ -74,7 +74,11 @@ final class Limits {
         RuleSet stated = asking.rules();
         Optional<LimitRow> row = stated.limit(asking.here(asked));
         if (row.isEmpty() && stated.editions().isPresent()) {
-            Optional<RuleSet> own = asking.device().builtTo().flatMap(RuleSets.builtIn()::find);
+            Optional<RuleSet> own = asking.device()
+                    .builtTo()
+                    .flatMap(RuleSets.builtIn()::find)
+                    // A reading through one network is never compared with a limit for another.
+                    .filter(edition -> edition.network().equals(asking.rules().network()));
             row = own.flatMap(rules -> rules.limit(asked));
             if (row.isPresent()) {
                 stated = own.orElseThrow();

@@ -208,4 +208,34 @@ class LimitsTest {
         assertThat(limit.value().amount()).isEqualTo(49_295L);
         assertThat(limit.id()).isEqualTo("iec-60601-1-ed3-mains-on-part-cf");
     }
+
+    /** IEC 62353 has no touch limit for a device with a cord; the laboratory's is for another network and never used. */
+    @Test
+    void a_limit_of_the_devices_own_edition_is_for_the_same_network() {
+        House house = Bench.house("extra-tests: [{quantity: touch-current, because: ours}]\n");
+        String key = "touch-current/housing.bezel-screw/normal/ac";
+        String monitor = Bench.sample("brindlewick-ward-monitor");
+        for (String edition : List.of("iec-60601-1-ed3", "iec-60601-1-ed2", "iec-61010-1")) {
+            Device device = Bench.deviceFrom(monitor.replace("built-to: iec-60601-1-ed3", "built-to: " + edition));
+            Optional<Limit> limit = get(Bench.due(device, Bench.marrowgate(), RECURRENT, house), key)
+                    .limit();
+            switch (edition) {
+                case "iec-60601-1-ed3" ->
+                    assertThat(limit.orElseThrow().id()).isEqualTo("iec-60601-1-ed3-touch-normal");
+                case "iec-60601-1-ed2" ->
+                    assertThat(limit.orElseThrow().id()).isEqualTo("iec-60601-1-ed2-enclosure-normal");
+                default -> assertThat(limit).isEmpty();
+            }
+        }
+    }
+
+    /** The type test does not refer to editions: its own limits hold, and the plan says that the edition may have others. */
+    @Test
+    void a_rule_set_that_does_not_refer_to_editions_keeps_its_own_limits() {
+        Device old = Bench.deviceFrom(Bench.sample("brindlewick-ward-monitor")
+                .replace("built-to: iec-60601-1-ed3", "built-to: iec-60601-1-ed2"));
+        Obligations due = Bench.due(old, Bench.marrowgate(), THIRD);
+        assertThat(value(get(due, "earth-leakage/earth/normal/ac"))).isEqualTo("5 mA");
+        assertThat(due.warnings()).anyMatch(text -> text.contains("built to iec-60601-1-ed2"));
+    }
 }
