@@ -1,26 +1,16 @@
 package leadwright.render.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import leadwright.catalog.rules.Basis;
 import leadwright.catalog.rules.EarthTestRow;
 import leadwright.catalog.rules.MethodRow;
-import leadwright.catalog.rules.NotDoneRow;
-import leadwright.catalog.rules.PlaceRow;
 import leadwright.catalog.rules.RuleSet;
 import leadwright.catalog.rules.RuleTable;
 import leadwright.catalog.table.RuleSets;
@@ -58,18 +48,12 @@ final class RulesCommand extends Verb {
         if (id.isPresent()) {
             RuleSet rules = Inputs.rules(id.get());
             if (json) {
-                out.print(json(writer -> ruleSet(writer, rules, true)));
+                out.print(RulesJson.of(rules));
             } else {
                 table(rules, out);
             }
         } else if (json) {
-            out.print(json(writer -> {
-                writer.writeStartArray();
-                for (RuleSet rules : RuleSets.builtIn().all()) {
-                    ruleSet(writer, rules, false);
-                }
-                writer.writeEndArray();
-            }));
+            out.print(RulesJson.of(RuleSets.builtIn().all()));
         } else {
             RuleSets.builtIn().all().forEach(rules -> out.println(String.format("%-20s %s", rules.id(), title(rules))));
         }
@@ -154,7 +138,7 @@ final class RulesCommand extends Verb {
         });
     }
 
-    private static String method(MethodRow row) {
+    static String method(MethodRow row) {
         return row.presupposes()
                 + row.notForLimitsTo()
                         .map(least -> "; not for limits of " + least.text() + " or less")
@@ -162,7 +146,7 @@ final class RulesCommand extends Verb {
                 + (row.notWithElectronicSwitch() ? "; not with an electronic mains switch" : "");
     }
 
-    private static String earthTest(EarthTestRow row) {
+    static String earthTest(EarthTestRow row) {
         return row.factorOfRated()
                         .map(factor -> "or " + factor.toPlainString() + " x rated current, where that is more; ")
                         .orElse("")
@@ -223,99 +207,5 @@ final class RulesCommand extends Verb {
                             .map(key -> List.of(key, Sources.builtIn().find(key).orElse("")))
                             .toList());
         }
-    }
-
-    /** What is written into a generator. */
-    @FunctionalInterface
-    private interface Content {
-        void write(JsonGenerator out) throws IOException;
-    }
-
-    private static String json(Content content) {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
-            out.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")));
-            content.write(out);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return text.append('\n').toString();
-    }
-
-    private static void ruleSet(JsonGenerator out, RuleSet rules, boolean withLimits) throws IOException {
-        out.writeStartObject();
-        out.writeStringField("id", rules.id());
-        out.writeStringField("name", rules.name());
-        out.writeStringField("edition", rules.edition());
-        out.writeStringField("about", rules.about());
-        if (withLimits) {
-            out.writeArrayFieldStart("limits");
-            for (RuleTable.Row row : RuleTable.rows(rules)) {
-                limit(out, row);
-            }
-            out.writeEndArray();
-            rules(out, "readings", RuleTable.readings(rules));
-            rules(out, "joinings", RuleTable.joinings(rules));
-            out.writeArrayFieldStart("earth-test");
-            for (EarthTestRow row : rules.earthTest()) {
-                rule(out, Map.of("at-least", row.atLeast().text(), "further", earthTest(row)), row.basis());
-            }
-            out.writeEndArray();
-            out.writeArrayFieldStart("methods");
-            for (MethodRow row : rules.methods()) {
-                rule(out, Map.of("method", row.method().word(), "presupposes", method(row)), row.basis());
-            }
-            out.writeEndArray();
-            out.writeArrayFieldStart("where");
-            for (PlaceRow row : rules.places()) {
-                rule(out, Map.of("id", row.id(), "name", row.name()), row.basis());
-            }
-            out.writeEndArray();
-            out.writeArrayFieldStart("left-out");
-            for (NotDoneRow row : rules.notDone()) {
-                rule(out, Map.of("test", row.test(), "because", row.because()), row.basis());
-            }
-            out.writeEndArray();
-        }
-        out.writeEndObject();
-    }
-
-    private static void rules(JsonGenerator out, String name, List<RuleTable.Rule> rows) throws IOException {
-        out.writeArrayFieldStart(name);
-        for (RuleTable.Rule row : rows) {
-            out.writeStartObject();
-            out.writeStringField("quantity", row.quantity());
-            out.writeStringField("applies-to", row.appliesTo());
-            out.writeStringField("how", row.how());
-            out.writeStringField("clause", row.clause());
-            out.writeStringField("mark", row.mark().name());
-            out.writeStringField("source", row.source());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-    }
-
-    private static void rule(JsonGenerator out, Map<String, String> texts, Basis basis) throws IOException {
-        out.writeStartObject();
-        for (Map.Entry<String, String> text : new TreeMap<>(texts).entrySet()) {
-            out.writeStringField(text.getKey(), text.getValue());
-        }
-        out.writeStringField("clause", basis.clause());
-        out.writeStringField("mark", basis.mark().name());
-        out.writeStringField("source", RuleTable.source(basis));
-        out.writeEndObject();
-    }
-
-    private static void limit(JsonGenerator out, RuleTable.Row row) throws IOException {
-        out.writeStartObject();
-        out.writeStringField("id", row.id());
-        out.writeStringField("quantity", row.quantity());
-        out.writeStringField("applies-to", row.appliesTo());
-        out.writeStringField("condition", row.condition());
-        out.writeStringField("limit", row.limit());
-        out.writeStringField("clause", row.clause());
-        out.writeStringField("mark", row.mark().name());
-        out.writeStringField("source", row.source());
-        out.writeEndObject();
     }
 }
