@@ -31,19 +31,25 @@ final class HouseLimits {
 
     /** The circumstance that the house stands in: one that a rule set lists. */
     static Optional<String> where(Fields top) {
+        Optional<String> where = top.optionalId("where");
+        where.ifPresent(each -> known(top, each));
+        return where;
+    }
+
+    /** All rule sets are read for this: only where a house states a circumstance. */
+    private static void known(Fields top, String where) {
         List<String> known = RuleSets.builtIn().all().stream()
                 .flatMap(rules -> rules.places().stream())
                 .map(PlaceRow::id)
                 .distinct()
                 .toList();
-        Optional<String> where = top.optionalId("where");
-        where.filter(each -> !known.contains(each))
-                .ifPresent(each -> top.findings()
-                        .problem(
-                                top.at("where"),
-                                Spelling.show(each) + " is no circumstance that a rule set lists; "
-                                        + top.findings().instead(each, known)));
-        return where;
+        if (!known.contains(where)) {
+            top.findings()
+                    .problem(
+                            top.at("where"),
+                            Spelling.show(where) + " is no circumstance that a rule set lists; "
+                                    + top.findings().instead(where, known));
+        }
     }
 
     /** The key {@code limit} of a row, and the limit that it names where there is one. */
