@@ -133,7 +133,10 @@ final class ReadingAudit {
                 others.isEmpty(), Invariant.IDLE_JACKS, id, others + " must float and sit on jacks that rest earthed");
     }
 
-    /** What the reading leaves floating while the wiring joins it is noted on it, bundle by bundle, and nothing else is. */
+    /**
+     * What the reading leaves floating while the wiring joins it is noted on it, bundle by bundle, and nothing else is. A
+     * reading that asks nothing of the wiring leaves nothing floating.
+     */
     private void floating(String id, Obligation what, Hookup hookup) {
         if (what.phase() == Obligation.Phase.CHECK || what.phase() == Obligation.Phase.EARTH) {
             return;
@@ -142,14 +145,16 @@ final class ReadingAudit {
         for (Bundle bundle : hookup.bundles()) {
             List<String> named = new ArrayList<>(bundle.connections());
             named.retainAll(what.demand().all());
-            if (named.isEmpty() && bundle.connections().size() >= 2) {
+            if (named.isEmpty()
+                    && bundle.connections().size() >= 2
+                    && !what.demand().isNothing()) {
                 List<String> jacks =
                         bundle.jacks().stream().map(String::valueOf).toList();
                 due.add(bundle.connections().size() + " connections on jack " + String.join("+", jacks));
             }
         }
         breaches.check(
-                due.isEmpty() || what.demand().isNothing() || plan.house().floatJoined() == FloatJoined.NOTED,
+                due.isEmpty() || plan.house().floatJoined() == FloatJoined.NOTED,
                 Invariant.FLOATING_JOINED,
                 id,
                 "leaves " + due + " floating joined, which the house does not allow");

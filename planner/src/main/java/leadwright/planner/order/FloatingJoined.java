@@ -10,7 +10,11 @@ import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Obligation.Phase;
 import leadwright.planner.plan.Reading;
 
-/** Connections that a reading leaves floating while the wiring joins them: allowed, and noted on the reading. */
+/**
+ * Connections that a reading leaves floating while the wiring joins them: allowed, and noted on the reading. A reading that
+ * asks nothing of the wiring (mains to earth, touch with the tester's own probe) asks for nothing to float, and has no such
+ * note.
+ */
 final class FloatingJoined {
     private FloatingJoined() {}
 
@@ -18,7 +22,9 @@ final class FloatingJoined {
     static Reading noted(String id, Obligation what, Optional<Hookup> hookup) {
         Optional<String> hookupId = hookup.map(Hookup::id);
         List<Bundle> joined = new ArrayList<>();
-        if (what.phase() != Phase.CHECK && what.phase() != Phase.EARTH) {
+        if (what.phase() != Phase.CHECK
+                && what.phase() != Phase.EARTH
+                && !what.demand().isNothing()) {
             hookup.ifPresent(each -> each.bundles().stream()
                     .filter(bundle -> floats(bundle, what))
                     .forEach(joined::add));
