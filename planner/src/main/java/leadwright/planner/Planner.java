@@ -11,6 +11,7 @@ import leadwright.catalog.house.PastDue;
 import leadwright.catalog.table.Connectors;
 import leadwright.planner.audit.Audit;
 import leadwright.planner.audit.Breach;
+import leadwright.planner.oblige.EarthUnread;
 import leadwright.planner.oblige.Obligations;
 import leadwright.planner.oblige.Oblige;
 import leadwright.planner.oblige.SwitchedOff;
@@ -49,6 +50,22 @@ public final class Planner {
         Device device = SwitchedOff.with(request.device(), request.rules());
         Connectors connectors = connectors(request);
         Wiring wiring = Wire.wire(device, request.kit(), request.house(), connectors, due.wanted(), due.earthCurrent());
+        // Whether the leads reach the earthed parts is known only now.
+        Obligations left = EarthUnread.withheld(due, wiring.uncovered());
+        if (!left.equals(due)) {
+            wiring = Wire.wire(device, request.kit(), request.house(), connectors, left.wanted(), left.earthCurrent());
+        }
+        return ordered(request, device, connectors, left, wiring, training, pastDue);
+    }
+
+    private static Outcome ordered(
+            Request request,
+            Device device,
+            Connectors connectors,
+            Obligations due,
+            Wiring wiring,
+            boolean training,
+            Optional<String> pastDue) {
         Set<String> uncovered = Set.copyOf(wiring.uncovered());
         List<Obligation> served = due.wanted().stream()
                 .filter(obligation -> !uncovered.contains(obligation.key()))

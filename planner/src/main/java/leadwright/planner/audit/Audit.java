@@ -20,6 +20,7 @@ public final class Audit {
         new HookupAudit(plan, rules, connectors, breaches).run();
         new ReadingAudit(plan, rules, breaches).run();
         new LimitAudit(plan, rules, breaches).run();
+        new EarthKnownAudit(plan, rules, breaches).run();
         new PrecedenceAudit(plan, breaches).run();
         new StepReplay(plan, breaches).run();
         new TimeAudit(plan, connectors, breaches).run();

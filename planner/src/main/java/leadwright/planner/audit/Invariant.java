@@ -50,6 +50,7 @@ public enum Invariant {
     TOUCH_PLACE,
     TIE_SELECTED,
     EARTH_FIRST,
+    EARTH_KNOWN,
     INSULATION_FIRST,
     TOUCH_BEFORE_FAULT,
     NO_FAULT_FIRST,

@@ -46,16 +46,21 @@ final class EarthReadings {
     private List<Draft> readings() {
         List<Draft> all = new ArrayList<>();
         EarthSubject subject = subject();
+        boolean painted = false;
         for (TouchPoint point : asking.device().touchPoints()) {
             if (point.earthed() != Earthed.NO) {
                 if (point.surface() == Surface.METAL) {
                     all.add(toPoint(point, subject));
                 } else {
                     throughPaint(point);
+                    painted |= point.earthed() == Earthed.YES;
                 }
             }
         }
-        if (subject == EarthSubject.INLET_TO_PART && !all.isEmpty()) {
+        // Where the parts are painted the cord that comes off can still be read by itself.
+        boolean cordAlone = subject == EarthSubject.INLET_TO_PART
+                || subject == EarthSubject.PLUG_TO_PART && asking.facts().detachableCord() && all.isEmpty();
+        if (cordAlone && (painted || !all.isEmpty())) {
             all.add(reading("cord", EarthSubject.CORD)
                     .place(CORD_EARTH)
                     .limitCase(asking.asked(row.quantity()).subject(EarthSubject.CORD.word()))

@@ -16,6 +16,8 @@ import leadwright.planner.plan.Shortfall;
  * @param warnings what a person must know before going to the bench
  * @param refusal why nothing may be planned at all
  * @param earthCurrent what is set on the tester for earth readings; empty where none is wanted
+ * @param earthPoints touch points of which the earth of one at least has to be read before a conductor is opened or mains put
+ *     on a part; empty where that is not asked, or where nothing of the kind is wanted
  */
 public record Obligations(
         List<Obligation> wanted,
@@ -23,11 +25,13 @@ public record Obligations(
         List<Shortfall> shortfalls,
         List<String> warnings,
         Optional<String> refusal,
-        Optional<Quantity> earthCurrent) {
+        Optional<Quantity> earthCurrent,
+        List<String> earthPoints) {
     public Obligations {
         wanted = List.copyOf(wanted);
         notApplicable = List.copyOf(notApplicable);
         shortfalls = List.copyOf(shortfalls);
         warnings = List.copyOf(warnings);
+        earthPoints = List.copyOf(earthPoints);
     }
 }

@@ -68,7 +68,8 @@ public final class Oblige {
                     List.of(),
                     List.of(),
                     Optional.of(String.join("; ", reasons)),
-                    Optional.empty());
+                    Optional.empty(),
+                    List.of());
         }
         fit.warnings().forEach(remarks::warn);
         Asking asking = ExtraTests.with(new Asking(facts, kit, rules, house, occasion), remarks);
@@ -77,9 +78,9 @@ public final class Oblige {
         NotDone.add(asking, due, remarks);
         List<Draft> taken = new TesterFit(asking, fit.outlet()).takeable(due, remarks);
         Warnings.add(asking, fit.outlet(), taken, remarks);
-        List<Draft> all = withChecks(asking, fit.outlet(), taken, remarks);
+        List<Draft> drafts = withChecks(asking, fit.outlet(), taken, remarks);
         Limits limits = new Limits(asking, remarks);
-        List<Obligation> wanted = all.stream()
+        List<Obligation> wanted = drafts.stream()
                 .map(draft -> madeSafe(draft, facts.therapy()))
                 .map(draft -> {
                     Limits.Found found = limits.of(draft);
@@ -89,13 +90,15 @@ public final class Oblige {
         Optional<Quantity> earthCurrent = wanted.stream().anyMatch(each -> each.phase() == Obligation.Phase.EARTH)
                 ? EarthCurrent.set(asking)
                 : Optional.empty();
-        return new Obligations(
+        Obligations all = new Obligations(
                 wanted,
                 remarks.notApplicable(),
                 remarks.shortfalls(),
                 remarks.warnings(),
                 Optional.empty(),
-                earthCurrent);
+                earthCurrent,
+                EarthUnread.points(asking));
+        return EarthUnread.withheld(all, List.of());
     }
 
     private static Draft madeSafe(Draft draft, Therapy therapy) {

@@ -68,6 +68,11 @@ final class StepDamage {
                 Invariant.EARTH_FIRST,
                 "an earth reading after leakage",
                 plan -> Damage.moveStep(plan, phase(plan, Phase.EARTH), phase(plan, Phase.ORDINARY), true));
+        ward(Invariant.EARTH_KNOWN, "faults although no earthed part is read", StepDamage::withoutEarth);
+        ward(
+                Invariant.EARTH_KNOWN,
+                "nothing dangerous, and no word that the earth is not read",
+                plan -> with(withoutEarth(plan), "readings", List.of()));
         ward(Invariant.INSULATION_FIRST, "insulation after leakage", plan -> {
             Obligation last = plan.readings().stream()
                     .map(Reading::obligation)
@@ -145,6 +150,15 @@ final class StepDamage {
                         plan,
                         step -> step.does() == Act.SWITCH && step.state().fault() == Fault.SUPPLY_OPEN,
                         step -> with(step, "caution", Optional.empty())));
+    }
+
+    /** The cord alone is still read. */
+    private static Plan withoutEarth(Plan plan) {
+        List<Reading> left = plan.readings().stream()
+                .filter(reading -> reading.obligation().quantity() != QuantityKind.EARTH_RESISTANCE
+                        || reading.obligation().place().equals(Optional.of("cord-earth")))
+                .toList();
+        return with(plan, "readings", left);
     }
 
     private static java.util.function.Predicate<Step> phase(Plan plan, Phase phase) {
