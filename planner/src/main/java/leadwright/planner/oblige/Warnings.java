@@ -14,6 +14,7 @@ import leadwright.catalog.device.SupplySystem;
 import leadwright.catalog.device.TouchPoint;
 import leadwright.catalog.house.House;
 import leadwright.catalog.kit.EarthTest;
+import leadwright.catalog.kit.MeasuringNetwork;
 import leadwright.catalog.kit.Outlet;
 import leadwright.catalog.kit.PartSource;
 import leadwright.catalog.quantity.Quantity;
@@ -141,6 +142,12 @@ final class Warnings {
     }
 
     private void rules() {
+        if (!asking.facts().parts().isEmpty()
+                && asking.rules().network().equals(Optional.of(MeasuringNetwork.IEC_60990))) {
+            remarks.warn("the device has applied parts, and " + asking.rules().id()
+                    + " is for equipment without any: nothing here shows that they are safe; plan it by a rule set for"
+                    + " medical equipment");
+        }
         device.builtTo()
                 .filter(edition -> asking.rules().id().startsWith("iec-60601"))
                 .filter(edition -> !edition.equals(asking.rules().id()))

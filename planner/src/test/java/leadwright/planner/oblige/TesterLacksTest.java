@@ -219,4 +219,18 @@ class TesterLacksTest {
         Obligations due = Oblige.oblige(MONITOR, Bench.marrowgate(), more, House.defaults(), Occasion.RECURRENT);
         assertThat(only(due).because()).isEqualTo("mains-on-port is asked for and not planned by this program");
     }
+
+    /** The other way about: laboratory limits are for the other network, and its rule set is not for applied parts. */
+    @Test
+    void a_tester_with_the_medical_network_takes_no_current_reading_by_the_laboratory_rule_set() {
+        Obligations due = Bench.due(MONITOR, Bench.marrowgate(), "iec-61010-1");
+        assertThat(only(due).about()).isEqualTo("measuring network");
+        assertThat(only(due).additions()).containsExactly("a tester with the iec-60990 network");
+        assertThat(count(due, QuantityKind.TOUCH_CURRENT)).isZero();
+        assertThat(due.warnings()).anyMatch(text -> text.contains("is for equipment without any"));
+        Kit both = Bench.marrowgateWith("networks: [iec-60601]", "networks: [iec-60601, iec-60990]");
+        Obligations taken = Bench.due(MONITOR, both, "iec-61010-1");
+        assertThat(taken.shortfalls()).isEmpty();
+        assertThat(count(taken, QuantityKind.TOUCH_CURRENT)).isPositive();
+    }
 }
