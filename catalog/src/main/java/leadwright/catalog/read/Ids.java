@@ -15,6 +15,7 @@ final class Ids {
     private final String thing;
     private final Findings findings;
     private final Map<String, Place> places = new LinkedHashMap<>();
+    private boolean unread;
 
     /** @param thing what has such ids, for messages: {@code applied part} */
     Ids(String thing, Findings findings) {
@@ -37,8 +38,16 @@ final class Ids {
         return id;
     }
 
+    /** The rows could not be read at all, which is said already: what refers to them is not held against the file. */
+    void unread() {
+        unread = true;
+    }
+
     /** Notes a problem unless the word is a known id. */
     boolean refers(String word, Place at) {
+        if (unread) {
+            return false;
+        }
         if (!places.containsKey(word)) {
             String instead = places.isEmpty() ? "the file lists none" : findings.instead(word, places.keySet());
             findings.problem(at, Spelling.show(word) + " is no " + thing + " of this file; " + instead);
@@ -49,6 +58,9 @@ final class Ids {
 
     /** As {@link #refers}, for a reference that is an id of its own unless the key {@code stated} says otherwise. */
     boolean refersByDefault(String word, Place at, String stated) {
+        if (unread) {
+            return false;
+        }
         if (!places.containsKey(word)) {
             findings.problem(
                     at,

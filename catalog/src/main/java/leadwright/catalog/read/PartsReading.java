@@ -33,8 +33,12 @@ record PartsReading(List<AppliedPart> parts, List<Output> outputs, Ids ids) {
         Ids ids = new Ids("applied part", findings);
         top.assumed("applied-parts", Optional.of(true), true, "taken as none");
         List<AppliedPart> parts = new ArrayList<>();
+        int before = findings.problems().size();
         for (Fields row : top.rows("applied-parts")) {
             parts.add(part(row, ids, connectors));
+        }
+        if (parts.isEmpty() && findings.problems().size() > before) {
+            ids.unread();
         }
         top.assumed("outputs", Optional.of(true), true, "taken as none");
         Ids outputIds = new Ids("output", findings);

@@ -59,6 +59,11 @@ public final class Spelling {
         if (known.size() > LONGEST_LIST) {
             return "no known word is near it";
         }
+        return known(known);
+    }
+
+    /** All words that are known, where none of them may be guessed. */
+    static String known(Collection<String> known) {
         return "known: " + String.join(", ", known);
     }
 

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leadwright.catalog.quantity.Dimension;
@@ -15,6 +16,9 @@ import leadwright.catalog.quantity.QuantityException;
 
 /** Single values: each gives the value, or empty and a problem at the value's place. */
 final class Values {
+
+    /** Keys whose words decide how safe a device must be: a guess at one might be taken, so all are listed. */
+    private static final Set<String> LISTED = Set.of("class", "protection", "type");
 
     private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_-]{0,63}");
     private static final Pattern DATE = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
@@ -81,7 +85,8 @@ final class Values {
                 ? Optional.of(word)
                 : wrong(
                         node,
-                        Spelling.show(word) + " is not a word for '" + key + "'; " + findings.instead(word, words));
+                        Spelling.show(word) + " is not a word for '" + key + "'; "
+                                + (LISTED.contains(key) ? Spelling.known(words) : findings.instead(word, words)));
     }
 
     /** Where yes and no are among the words, true and false say the same. */

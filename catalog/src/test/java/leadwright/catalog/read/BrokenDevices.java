@@ -42,13 +42,13 @@ final class BrokenDevices {
         broken(
                 "protection: class-1",
                 "protection: §class-3",
-                "'class-3' is not a word for 'protection'; did you mean 'class-1'?");
-        broken("protection: class-1", "protection: §class_2", "did you mean 'class-2'?");
+                "'class-3' is not a word for 'protection'; known: class-1, class-2, internally-powered");
+        broken("protection: class-1", "protection: §class_2", "known: class-1, class-2, internally-powered");
         broken("battery: backs-up", "battery: §backup", "did you mean 'backs-up'?");
         broken("connection: detachable-cord ", "connection: §detachable ", "did you mean 'detachable-cord'?");
         broken("inlet: iec-60320-c14", "inlet: §iec-60320-c15", "did you mean 'iec-60320-c1");
         broken("cord-plug: bs-1363", "cord-plug: §bs1363", "did you mean 'bs-1363'?");
-        broken("type: CF   ", "type: §cf   ", "'cf' is not a word for 'type'; did you mean 'CF'?");
+        broken("type: CF   ", "type: §cf   ", "'cf' is not a word for 'type'; known: B, BF, CF");
         broken("set: ecg-10", "set: §ecg-11", "did you mean 'ecg-10'?");
         broken("terminal: snap-socket", "terminal: §snap-soket", "did you mean 'snap-socket'?");
         broken(

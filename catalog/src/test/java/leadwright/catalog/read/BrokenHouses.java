@@ -91,7 +91,7 @@ final class BrokenHouses {
         broken(
                 "join-stricter: []",
                 "join-stricter: [{type: §CFF, each: connection, because: y}]",
-                "did you mean 'CF'?");
+                "'CFF' is not a word for 'type'; known: B, BF, CF");
         broken(
                 "join-stricter: []",
                 "join-stricter: [{type: CF, each: §wire, because: y}]",

@@ -95,6 +95,7 @@ record Inputs(Device device, Kit kit, House house, RuleSet rules, List<String> a
      * @throws BadInput when it cannot be read
      */
     static byte[] bytes(Path file) {
+        named("a file", file);
         try {
             return Files.readAllBytes(file);
         } catch (NoSuchFileException e) {
@@ -102,6 +103,13 @@ record Inputs(Device device, Kit kit, House house, RuleSet rules, List<String> a
         } catch (IOException e) {
             String reason = Files.isDirectory(file) ? "it is a folder" : String.valueOf(e.getMessage());
             throw new BadInput(file + ": cannot be read: " + reason);
+        }
+    }
+
+    /** @throws BadInput when the name of {@code what} is empty, which the system would take for the present folder */
+    static void named(String what, Path file) {
+        if (file.toString().isEmpty()) {
+            throw new BadInput("the name given for " + what + " is empty");
         }
     }
 

@@ -1,5 +1,7 @@
 package leadwright.render.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
@@ -20,11 +22,9 @@ public final class Main {
     public static void main(String[] arguments) {
         System.setProperty("java.awt.headless", "true");
         HeadStart.give(arguments);
-        PrintWriter out = writer(System.out);
-        PrintWriter err = writer(System.err);
+        PrintWriter out = writer(new FileOutputStream(FileDescriptor.out));
+        PrintWriter err = writer(new FileOutputStream(FileDescriptor.err));
         int code = run(arguments, out, err);
-        out.flush();
-        err.flush();
         System.exit(code);
     }
 
@@ -58,7 +58,10 @@ public final class Main {
             // Out of memory or a damaged program: a script must not take it for a kit that falls short.
             code = explain(e, err);
         }
-        out.flush();
+        if (out.checkError()) {
+            err.println("Standard output could not be written; what it shows is not whole.");
+            code = ExitCode.CANNOT_WRITE;
+        }
         err.flush();
         return code;
     }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import leadwright.catalog.table.ShippedFiles;
+import leadwright.render.export.SafeWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -35,7 +36,7 @@ final class OutlineCommand extends Verb {
     private Optional<Path> file = Optional.empty();
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         PrintWriter out = results();
         if (name.isEmpty()) {
             if (file.isPresent()) {
@@ -44,6 +45,7 @@ final class OutlineCommand extends Verb {
             ShippedFiles.outlines().forEach(each -> out.println(String.format("%-30s %s", each, about(each))));
             return ExitCode.DONE;
         }
+        file.ifPresent(named -> Inputs.named("--out", named));
         if (!ShippedFiles.outlines().contains(name.get())) {
             throw new BadInput("there is no outline '" + name.get() + "'; there are: " + all());
         }
@@ -55,14 +57,18 @@ final class OutlineCommand extends Verb {
         return write(file.get(), text, out);
     }
 
-    private int write(Path target, byte[] text, PrintWriter out) throws IOException {
+    private int write(Path target, byte[] text, PrintWriter out) {
         try {
             Files.write(target, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         } catch (FileAlreadyExistsException e) {
-            talk().println(target + " exists and is left as it is; name a new file");
+            talk().println(Terminal.plain(target + " exists and is left as it is; name a new file"));
+            return ExitCode.CANNOT_WRITE;
+        } catch (IOException e) {
+            talk().println(Terminal.plain("Nothing was written: " + SafeWriter.words(e)));
             return ExitCode.CANNOT_WRITE;
         }
-        out.println("Wrote " + target + ". Compare every line with the device, then: leadwright plan " + target);
+        out.println(Terminal.plain(
+                "Wrote " + target + ". Compare every line with the device, then: leadwright plan " + target));
         return ExitCode.DONE;
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.function.Function;
 import leadwright.planner.Outcome;
 import leadwright.planner.Plan;
@@ -60,6 +61,12 @@ final class PlanCommand extends Verb {
     private Optional<Path> out = Optional.empty();
 
     @Option(
+            names = "--replace",
+            description = "take away what an earlier plan left in the folder and this one does not write anew, such as"
+                    + " drawings of more hookups; else such files stop the writing")
+    private boolean replace;
+
+    @Option(
             names = "--formats",
             paramLabel = "FORMAT",
             split = ",",
@@ -96,6 +103,15 @@ final class PlanCommand extends Verb {
     public Integer call() {
         PrintWriter talk = talk();
         Inputs inputs = Inputs.read(device, kit, house, rules);
+        if (json && (out.isPresent() || replace)) {
+            talk.println("--out and --replace are not used: --json prints the plan and writes nothing");
+        } else {
+            try {
+                OutFolder.check(out);
+            } catch (SafeWriter.CannotWriteException e) {
+                return cannotWrite(e);
+            }
+        }
         Request request = new Request(inputs.device(), inputs.kit(), inputs.rules(), inputs.house(), occasion, on);
         try (Progress progress = new Progress(talk)) {
             progress.stage("planning");
@@ -126,17 +142,41 @@ final class PlanCommand extends Verb {
             return code;
         }
         SortedMap<String, byte[]> files = Documents.of(plan, inputs.assumed(), formats, progress);
-        Path folder = OutFolder.choose(out, device, files);
+        Path folder = OutFolder.choose(
+                out,
+                device,
+                "plan",
+                files,
+                taken -> !Leftovers.of(taken, files.keySet(), plan).isEmpty());
         try {
-            SafeWriter.write(folder, files);
+            SafeWriter.write(folder, files, leftovers(plan, folder, files.keySet()));
         } catch (SafeWriter.CannotWriteException e) {
-            talk.println(Terminal.plain(String.valueOf(e.getMessage())));
-            return ExitCode.CANNOT_WRITE;
+            return cannotWrite(e);
         }
         print(results, PlanReport.headline(plan));
         print(results, PlanReport.toKnow(plan, inputs.assumed()));
         results.println(Terminal.plain("Written to " + folder + ": " + String.join(", ", files.keySet())));
         return code;
+    }
+
+    /** What an earlier plan left in the folder: it must go, or it would lie beside this plan as if it belonged to it. */
+    private SortedSet<String> leftovers(Plan plan, Path folder, Set<String> names) {
+        SortedSet<String> left = Leftovers.of(folder, names, plan);
+        if ((left.contains(Leftovers.READINGS) || names.contains(Leftovers.READINGS))
+                && Leftovers.holdReadings(folder.resolve(Leftovers.READINGS))) {
+            throw new BadInput(folder.resolve(Leftovers.READINGS)
+                    + " has been written in and would be lost; move it away, or name another folder");
+        }
+        if (!replace && !left.isEmpty()) {
+            throw new BadInput(folder + " holds files of another plan that this one would leave beside its own: "
+                    + String.join(", ", left) + "; name another folder, or take them away with --replace");
+        }
+        return left;
+    }
+
+    private int cannotWrite(SafeWriter.CannotWriteException e) {
+        talk().println(Terminal.plain(String.valueOf(e.getMessage())));
+        return ExitCode.CANNOT_WRITE;
     }
 
     private static void print(PrintWriter writer, List<String> lines) {

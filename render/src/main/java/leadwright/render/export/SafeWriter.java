@@ -1,10 +1,13 @@
 package leadwright.render.export;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayDeque;
@@ -13,6 +16,8 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 /**
  * Writes the files of one run, all or none. Everything is first written into a folder of its own beside the targets,
@@ -45,9 +50,20 @@ public final class SafeWriter {
      * @throws IllegalArgumentException when a name leads out of the folder
      */
     public static void write(Path folder, SortedMap<String, byte[]> files) throws CannotWriteException {
+        write(folder, files, new TreeSet<>());
+    }
+
+    /**
+     * As above, and takes files away together with the writing: all of it is done or nothing.
+     *
+     * @param gone names of files in the folder that are not to stand beside the new ones; none of {@code files}
+     */
+    public static void write(Path folder, SortedMap<String, byte[]> files, SortedSet<String> gone)
+            throws CannotWriteException {
         for (String name : files.keySet()) {
             checkName(name);
         }
+        gone.forEach(SafeWriter::checkName);
         Deque<Path> madeFolders = new ArrayDeque<>();
         List<Undo> done = new ArrayList<>();
         Path stage = folder;
@@ -70,6 +86,15 @@ public final class SafeWriter {
                 replace(fresh.resolve(Integer.toString(number++)), target);
                 done.add(new Undo(target, kept, existed));
             }
+            for (String name : gone) {
+                Path target = folder.resolve(name);
+                refuseFolder(target);
+                Path kept = old.resolve(Integer.toString(number++));
+                if (keep(target, kept)) {
+                    Files.delete(target);
+                    done.add(new Undo(target, kept, true));
+                }
+            }
         } catch (IOException e) {
             if (undo(done)) {
                 deleteStage(folder, stage);
@@ -77,9 +102,27 @@ public final class SafeWriter {
             for (Path made : madeFolders) {
                 deleteQuietly(made);
             }
-            throw new CannotWriteException("Nothing was written to " + folder + ": " + reason(e), e);
+            throw new CannotWriteException("Nothing was written to " + folder + ": " + words(e), e);
         }
         deleteStage(folder, stage);
+    }
+
+    /**
+     * Tries whether a folder can be written to, and leaves everything as it was: so that a run which takes long finds
+     * out at its beginning.
+     *
+     * @throws CannotWriteException when it cannot
+     */
+    public static void tryOut(Path folder) throws CannotWriteException {
+        Deque<Path> made = new ArrayDeque<>();
+        try {
+            makeFolders(folder, made);
+            Files.delete(Files.createTempDirectory(folder, ".leadwright-"));
+        } catch (IOException e) {
+            throw new CannotWriteException("Nothing was written to " + folder + ": " + words(e), e);
+        } finally {
+            made.forEach(SafeWriter::deleteQuietly);
+        }
     }
 
     /** How to take back one move. */
@@ -174,8 +217,21 @@ public final class SafeWriter {
         }
     }
 
-    private static String reason(IOException e) {
-        String message = e.getMessage() == null ? "" : e.getMessage();
-        return e.getClass().getSimpleName().replace("Exception", "") + (message.isEmpty() ? "" : " (" + message + ")");
+    /** Why a file could not be written, in plain words. */
+    public static String words(IOException e) {
+        if (!(e instanceof FileSystemException file) || file.getFile() == null) {
+            return e.getMessage() == null ? "the disk refused it" : e.getMessage();
+        }
+        String name = file.getFile();
+        if (e instanceof AccessDeniedException) {
+            return "there is no right to write to " + name;
+        }
+        if (e instanceof NoSuchFileException) {
+            return name + " cannot be made there";
+        }
+        if (e instanceof FileAlreadyExistsException && file.getReason() == null) {
+            return name + " is a file, not a folder";
+        }
+        return name + ": " + (file.getReason() == null ? "the disk refused it" : file.getReason());
     }
 }

@@ -93,6 +93,23 @@ class CommandsTest {
     }
 
     @Test
+    void anOutlineThatCannotBeWrittenIsSaidInPlainWords() {
+        Run nowhere = Run.of(
+                "outline",
+                "ward-monitor",
+                "--out",
+                folder.resolve("none/a.yaml").toString());
+        assertThat(nowhere.code()).isEqualTo(ExitCode.CANNOT_WRITE);
+        assertThat(nowhere.err())
+                .contains("Nothing was written: ")
+                .contains("a.yaml")
+                .doesNotContain("Exception", "\tat ");
+        Run unnamed = Run.of("outline", "ward-monitor", "--out", "");
+        assertThat(unnamed.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(unnamed.err()).startsWith("the name given for --out is empty");
+    }
+
+    @Test
     void checkReadsEverySampleByItsKind() {
         Run run = Run.of(
                 "check",

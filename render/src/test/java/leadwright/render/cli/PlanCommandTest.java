@@ -3,6 +3,9 @@ package leadwright.render.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -61,7 +64,7 @@ class PlanCommandTest {
         Run run = Run.of(gives(plan), "plan", DEVICE, "--json", "--out", out());
         assertThat(run.code()).isEqualTo(ExitCode.DONE);
         assertThat(run.out()).isEqualTo(PlanJson.of(plan));
-        assertThat(run.err()).contains("4 limits not yet confirmed");
+        assertThat(run.err()).contains("4 limits not yet confirmed").contains("--out and --replace are not used");
         assertThat(files()).isEmpty();
     }
 
@@ -124,10 +127,96 @@ class PlanCommandTest {
     @Test
     void aFolderThatCannotBeMadeIsCannotWrite() throws IOException {
         Path file = Files.writeString(folder.resolve("out"), "mine");
-        Run run = Run.of(gives(new SmallPlan().plan()), "plan", DEVICE, "--out", out(), "--formats", LIGHT);
-        assertThat(run.code()).isEqualTo(ExitCode.CANNOT_WRITE);
-        assertThat(run.err()).contains("Nothing was written");
+        Run run = Run.of("plan", DEVICE, "--out", out(), "--formats", LIGHT);
+        assertThat(run.code()).as("found before planning").isEqualTo(ExitCode.CANNOT_WRITE);
+        assertThat(run.err()).contains("Nothing was written").contains("out is a file, not a folder");
         assertThat(file).hasContent("mine");
+        Run none = Run.of("plan", DEVICE, "--out", "/proc/x/y");
+        assertThat(none.code()).isEqualTo(ExitCode.CANNOT_WRITE);
+        assertThat(none.err()).contains("/proc/x cannot be made there").doesNotContain("NoSuchFile");
+    }
+
+    @Test
+    void tryingAFolderLeavesNoTraceOfIt() {
+        Run run = Run.of(request -> new Outcome.Refused("enough"), "plan", DEVICE, "--out", out() + "/deep");
+        assertThat(run.code()).isEqualTo(ExitCode.FALLS_SHORT);
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    @Test
+    void emptyNamesAreSaidToBeEmpty() {
+        Run out = Run.of("plan", DEVICE, "--out", "");
+        assertThat(out.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(out.err()).startsWith("the name given for --out is empty\n").doesNotContain("\tat ");
+        Run device = Run.of("plan", "");
+        assertThat(device.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(device.err()).startsWith("the name given for a file is empty\n");
+    }
+
+    @Test
+    void drawingsOfAnotherPlanNeverStayUnsaid() throws IOException {
+        Plan plan = new SmallPlan().plan();
+        Files.createDirectory(folder.resolve("out"));
+        for (String name : List.of("H1.svg", "H2.svg", "H10-2.png", "notes.txt", "H2.txt")) {
+            Files.writeString(folder.resolve("out").resolve(name), "old");
+        }
+        Run refused = Run.of(gives(plan), "plan", DEVICE, "--out", out(), "--formats", LIGHT);
+        assertThat(refused.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(refused.err()).contains("H1.svg, H10-2.png, H2.svg; ").contains("--replace");
+        assertThat(files()).containsExactly("H1.svg", "H10-2.png", "H2.svg", "H2.txt", "notes.txt");
+        Run replaced = Run.of(gives(plan), "plan", DEVICE, "--out", out(), "--formats", LIGHT, "--replace");
+        assertThat(replaced.code()).isEqualTo(ExitCode.DONE);
+        assertThat(files()).containsExactly("H2.txt", "bench-sheet.html", "notes.txt", "plan.json", "readings.csv");
+    }
+
+    @Test
+    void theSamePlanGoesIntoItsFolderAgainAlsoWithFewerDocuments() throws IOException {
+        Plan plan = new SmallPlan().plan();
+        Run.of(gives(plan), "plan", DEVICE, "--out", out(), "--formats", LIGHT + ",svg");
+        List<String> all = files();
+        for (String formats : List.of(LIGHT + ",svg", "html", "json", LIGHT + ",svg,png")) {
+            assertThat(Run.of(gives(plan), "plan", DEVICE, "--out", out(), "--formats", formats)
+                            .code())
+                    .as(formats)
+                    .isEqualTo(ExitCode.DONE);
+        }
+        assertThat(files()).containsAll(all).contains("H1.png");
+    }
+
+    @Test
+    void aTableThatWasFilledInIsNeverReplaced() throws IOException {
+        Plan plan = new SmallPlan().plan();
+        Run.of(gives(plan), "plan", DEVICE, "--out", out(), "--formats", LIGHT);
+        Path table = folder.resolve("out/readings.csv");
+        String filled = Files.readString(table).replaceFirst(",,\n", ",230 V,\n");
+        Files.writeString(table, filled);
+        Run again = Run.of(gives(plan), "plan", DEVICE, "--out", out(), "--formats", LIGHT, "--replace");
+        assertThat(again.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(again.err()).contains("readings.csv has been written in and would be lost");
+        assertThat(table).hasContent(filled);
+    }
+
+    @Test
+    void standardOutputThatCannotBeWrittenIsCannotWrite() {
+        Writer full = new Writer() {
+            @Override
+            public void write(char[] text, int from, int length) throws IOException {
+                throw new IOException("No space left on device");
+            }
+
+            @Override
+            public void flush() {}
+
+            @Override
+            public void close() {}
+        };
+        for (String line : List.of("plan " + DEVICE + " --json", "rules --json", "rules iec-62353-2014", "outline")) {
+            StringWriter err = new StringWriter();
+            int code = Main.run(
+                    line.split(" "), new PrintWriter(full), new PrintWriter(err), gives(new SmallPlan().plan()));
+            assertThat(code).as(line).isEqualTo(ExitCode.CANNOT_WRITE);
+            assertThat(err.toString()).contains("Standard output could not be written");
+        }
     }
 
     @Test

@@ -10,7 +10,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import leadwright.render.export.SafeWriter.CannotWriteException;
 import org.junit.jupiter.api.Test;
@@ -85,6 +87,22 @@ class SafeWriterTest {
         assertThat(text("elsewhere.txt")).isEqualTo("kept");
         assertThat(text("a.svg")).isEqualTo("new");
         assertThat(Files.isSymbolicLink(place.resolve("a.svg"))).isFalse();
+    }
+
+    @Test
+    void takes_files_away_with_the_writing_or_not_at_all() throws Exception {
+        put("a.svg", "old a");
+        put("b.svg", "old b");
+        put("mine.txt", "mine");
+        put("c/inside.txt", "c");
+        SortedSet<String> gone = new TreeSet<>(List.of("b.svg", "c"));
+        assertThatThrownBy(() -> SafeWriter.write(place, files("a.svg", "new"), gone))
+                .isInstanceOf(CannotWriteException.class);
+        assertThat(tree()).containsExactly("a.svg", "b.svg", "c/inside.txt", "mine.txt");
+        assertThat(text("a.svg")).isEqualTo("old a");
+        SafeWriter.write(place, files("a.svg", "new"), new TreeSet<>(List.of("b.svg")));
+        assertThat(tree()).containsExactly("a.svg", "c/inside.txt", "mine.txt");
+        assertThat(text("a.svg")).isEqualTo("new");
     }
 
     @ParameterizedTest
