@@ -3,6 +3,7 @@ package leadwright.planner.audit;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -46,9 +47,22 @@ final class Handling {
         EARTH_LEAD
     }
 
-    /** A started device may charge: nothing is safe any more. */
-    void started() {
+    /** A started device may charge: nothing is safe any more, and what is plugged is looked at before anything else. */
+    void started(Step step, String where) {
         safe.clear();
+        for (Map.Entry<Output, Set<String>> each : connections.entrySet()) {
+            String id = each.getKey().id();
+            boolean plugged =
+                    bench.made.stream().anyMatch(joint -> each.getValue().contains(joint.from()));
+            boolean said = step.text().contains("disarmed, not charged")
+                    && List.of(step.text().split("[\\s,;.]+")).contains(id);
+            breaches.check(
+                    !plugged || said,
+                    Invariant.MAKE_SAFE,
+                    where,
+                    "starts the device with the therapy output " + id
+                            + " plugged and does not say to see first that it is disarmed, not charged");
+        }
     }
 
     void madeSafe(Step step, String where) {

@@ -119,7 +119,7 @@ final class StepReplay {
                 where,
                 "starts a device without supply");
         bench.on = true;
-        handling.started();
+        handling.started(step, where);
     }
 
     private void held(Step step, String where) {

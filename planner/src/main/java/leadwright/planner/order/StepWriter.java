@@ -31,6 +31,7 @@ final class StepWriter {
     private final Hands hands;
     private final List<Draft> steps = new ArrayList<>();
     private MainsState state;
+    private boolean on;
     private int hookup = -1;
 
     /** @param readings all that the route takes, in clause order */
@@ -42,7 +43,9 @@ final class StepWriter {
         this.visits = new Visits(scene);
         this.hookups = hookups;
         this.hands = new Hands(scene);
-        this.state = problem.poses().get(problem.poses().start()).state();
+        Pose start = problem.poses().get(problem.poses().start());
+        this.state = start.state();
+        this.on = start.on();
         readings.forEach(each -> place.put(each, place.size()));
     }
 
@@ -109,7 +112,10 @@ final class StepWriter {
                 first
                         ? "The first hookup is set up with everything off."
                         : state == MainsState.OFF || state == MainsState.ISOLATED
-                                ? "The next readings need this hookup; it is made with everything off."
+                                ? "The next readings need this hookup; it is made with "
+                                        + (on
+                                                ? "the mains off; the device still runs on its battery."
+                                                : "everything off.")
                                 : "The next readings need this hookup; the house allows insulated ends to be moved with no"
                                         + " fault once " + texts.earth() + " and touch readings have passed."));
         if (first) {
@@ -126,6 +132,7 @@ final class StepWriter {
             steps.add(act(act, to));
         }
         state = to.state();
+        on = to.on();
     }
 
     private Draft act(Act act, Pose to) {
@@ -143,7 +150,7 @@ final class StepWriter {
             case START ->
                 draft(
                         Step.Act.START,
-                        "Start the device and wait until it is ready.",
+                        "Start the device and wait until it is ready." + disarmed(),
                         act.seconds(),
                         Account.START_UP,
                         "The next readings need it running.");
@@ -177,6 +184,22 @@ final class StepWriter {
                         "What follows needs the plant without supply.");
             default -> switching(act);
         };
+    }
+
+    /** A started device may charge: what is plugged to a therapy output is looked at before anything else. */
+    private String disarmed() {
+        List<String> plugged =
+                scene
+                        .outputsOf(hookups.get(hookup).chains().stream()
+                                .map(chain -> chain.connection())
+                                .toList())
+                        .stream()
+                        .map(output -> output.id())
+                        .toList();
+        return plugged.isEmpty()
+                ? ""
+                : " Before anything else see that " + String.join(", ", plugged)
+                        + " read back disarmed, not charged; if not, shut it down and touch nothing.";
     }
 
     private Draft switching(Act act) {

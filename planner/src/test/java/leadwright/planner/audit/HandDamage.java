@@ -154,6 +154,22 @@ final class HandDamage {
                         plan, step -> step.does() == Act.MAKE_SAFE, step -> step.does() == Act.START, true));
         on(
                 RESCUE,
+                Invariant.MAKE_SAFE,
+                "a start that does not look at the plugged output first",
+                plan -> Damage.step(
+                        plan,
+                        step -> step.does() == Act.START && step.text().contains("disarmed"),
+                        step -> with(step, "text", "Start the device and wait until it is ready.")));
+        on(
+                RESCUE,
+                Invariant.MAKE_SAFE,
+                "a start that looks at another output than the plugged one",
+                plan -> Damage.step(
+                        plan,
+                        step -> step.does() == Act.START && step.text().contains("spoons"),
+                        step -> with(step, "text", step.text().replace("spoons", "others"))));
+        on(
+                RESCUE,
                 Invariant.SAFE_WAIT,
                 "a wait left out",
                 plan -> Damage.dropSteps(plan, step -> step.does() == Act.WAIT));
