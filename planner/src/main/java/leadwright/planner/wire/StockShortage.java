@@ -10,6 +10,7 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import leadwright.catalog.kit.ItemKind;
 import leadwright.catalog.kit.Kit;
 import leadwright.planner.plan.NaturalOrder;
 import leadwright.planner.plan.Obligation;
@@ -21,6 +22,8 @@ import leadwright.planner.plan.Shortfall;
  * <p>Needs: these readings, those with most connections first. Gives: shortfalls whose first additions together make all of
  * them possible, while without any one piece some is not. Method: the smallest additions for the first reading that is still
  * stopped; then for the next with these in the kit; at the end pieces that later additions made needless are taken back.
+ * Where only distance stops the reading ({@link TooShort}), that is the cause, and a lead comes before fan-outs that would only
+ * lengthen a chain.
  * Cost: that of the additions, and a test a piece and reading.
  */
 final class StockShortage {
@@ -34,13 +37,15 @@ final class StockShortage {
         private final Additions additions;
         private final List<Map<String, Integer>> choices;
         private final String because;
+        private final Optional<TooShort> tooShort;
         private final Map<String, Integer> first;
         private final List<Want> wants = new ArrayList<>();
 
-        Entry(Additions additions, List<Map<String, Integer>> choices, String because) {
+        Entry(Additions additions, List<Map<String, Integer>> choices, String because, Optional<TooShort> tooShort) {
             this.additions = additions;
             this.choices = choices;
             this.because = because;
+            this.tooShort = tooShort;
             this.first = new LinkedHashMap<>(choices.get(0));
         }
     }
@@ -108,9 +113,24 @@ final class StockShortage {
         Additions additions =
                 new Additions(kit, kinds(kit, want), many, each -> trial.fits(each, want.reading()), trial::ended);
         List<Map<String, Integer>> smallest = additions.smallest();
-        return smallest.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Entry(additions, smallest, because(kit, want, smallest.get(0))));
+        if (smallest.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<TooShort> tooShort = TooShort.of(scene, trial, kit, want);
+        List<Map<String, Integer>> choices = new ArrayList<>(smallest);
+        if (tooShort.isPresent()) {
+            choices.sort(Comparator.comparing(each -> fansOut(kit, each)));
+        }
+        String because = tooShort.map(
+                        each -> each.because() + (fansOut(kit, choices.get(0)) ? "" : has(kit, choices.get(0))))
+                .orElseGet(() -> places(kit, want) + has(kit, choices.get(0)));
+        return Optional.of(new Entry(additions, choices, because, tooShort));
+    }
+
+    /** Whether it holds fan-outs: where places are not short these are a costly way to make a chain longer. */
+    private static boolean fansOut(Kit kit, Map<String, Integer> addition) {
+        return addition.keySet().stream()
+                .anyMatch(id -> kit.item(id).orElseThrow().kind() == ItemKind.FAN_OUT);
     }
 
     /** Items that a chain of the reading may hold: more of the others cannot help. */
@@ -164,24 +184,31 @@ final class StockShortage {
             readings.addAll(want.readings());
         }
         boolean unchanged = entry.first.equals(entry.choices.get(0));
-        List<String> texts = unchanged
-                ? entry.choices.stream().map(entry.additions::text).toList()
-                : List.of(entry.additions.text(entry.first));
+        List<Map<String, Integer>> choices = unchanged ? entry.choices : List.of(entry.first);
+        List<String> texts = new ArrayList<>();
+        choices.stream()
+                .filter(each -> entry.tooShort.isEmpty() || !fansOut(scene.kit(), each))
+                .forEach(each -> texts.add(entry.additions.text(each)));
+        entry.tooShort.ifPresent(each -> {
+            texts.addAll(each.leads());
+            choices.stream()
+                    .filter(choice -> fansOut(scene.kit(), choice))
+                    .forEach(choice -> texts.add(entry.additions.text(choice) + ", only to lengthen the chain"));
+        });
         String unsettled = entry.additions.settled() && !trial.unknownMet()
                 ? ""
                 : " (whether fewer pieces of several kinds would do was not searched further)";
         return new Shortfall(
-                String.join(", ", entry.first.keySet()),
+                entry.tooShort.isPresent() ? "reach" : String.join(", ", entry.first.keySet()),
                 List.copyOf(names),
                 entry.because + unsettled + "; not measured: " + Shortage.words(readings),
                 texts);
     }
 
-    private String because(Kit kit, Want want, Map<String, Integer> addition) {
-        String has = addition.keySet().stream()
+    private static String has(Kit kit, Map<String, Integer> addition) {
+        return addition.keySet().stream()
                 .map(id -> kit.item(id).orElseThrow().stock() + " " + id)
-                .collect(Collectors.joining(", "));
-        return places(kit, want) + " (the kit has " + has + ")";
+                .collect(Collectors.joining(", ", " (the kit has ", ")"));
     }
 
     /** Of the connections with one terminal, how many find a place beside all others. */
