@@ -170,7 +170,8 @@ final class Bench {
         return new Part(piece, item, out, List.copyOf(inlets), Capacitance.of(item), Capacitance.known(item));
     }
 
-    private static long length(KitItem item) {
+    /** Micrometres; 0 where it states none. */
+    static long length(KitItem item) {
         return item.length().map(Quantity::amount).orElse(0L);
     }
 }

@@ -66,7 +66,19 @@ final class EarthLead {
     record Lead(String pole, String point, String socket, Route route) {}
 
     /** @param use pieces taken, by piece number */
-    record Choice(List<Lead> leads, int[] use, int items) {}
+    record Choice(List<Lead> leads, int[] use, int items) {
+
+        /** As an option counts, without contacts: nothing of it stands in a chain. */
+        long cost() {
+            int probes = leads.stream().mapToInt(each -> each.route().probes()).sum();
+            return Option.cost(0, 0, items, probes);
+        }
+
+        /** Micrometres of all its items. */
+        long lead() {
+            return leads.stream().mapToLong(each -> each.route().lead()).sum();
+        }
+    }
 
     List<Choice> choices() {
         return choices;

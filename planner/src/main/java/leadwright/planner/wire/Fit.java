@@ -75,7 +75,10 @@ final class Fit {
                 key(draft, clusters), key -> search(draft, clusters, false).verdict());
     }
 
-    /** The cheapest fitting of a draft that fits: least handling at the patient connections, then fewest contacts, then items. */
+    /**
+     * The cheapest fitting of a draft that fits: least handling at the patient connections, then fewest contacts, then items,
+     * then least lead where mains is put on, then least lead.
+     */
     Fitting best(Draft draft) {
         Found found = search(draft, clusters(draft), true);
         if (found.verdict() != Verdict.YES) {
@@ -169,8 +172,6 @@ final class Fit {
         return unknown || divisible ? Found.unknown() : Found.no();
     }
 
-    private record Sum(int[] use, long[] capacitance, long cost, Option option, EarthLead.Choice earth, Sum before) {}
-
     /**
      * One option for every cell, and the earth lead where wanted, within stock and jacks.
      *
@@ -180,15 +181,12 @@ final class Fit {
         Tray tray = tray(draft.duty());
         Stock stock = tray.stock();
         long[] capacitance = new long[(int) capped(draft).count()];
-        List<Sum> sums = List.of(new Sum(new int[stock.limits().length], capacitance, 0, null, null, null));
+        List<Sum> sums = List.of(Sum.none(new int[stock.limits().length], capacitance));
         boolean complete = true;
         if (draft.earth()) {
             List<Sum> next = new ArrayList<>();
             for (EarthLead.Choice choice : tray.earth()) {
-                add(
-                        next,
-                        new Sum(stock.of(choice.use()), capacitance, choice.items(), null, choice, sums.get(0)),
-                        priced);
+                add(next, sums.get(0).and(choice, stock.of(choice.use())), priced);
             }
             next.removeIf(sum -> !stock.holds(sum.use()));
             sums = next;
@@ -197,6 +195,7 @@ final class Fit {
                 clusters.stream().map(cluster -> tray.menu(cluster, priced)).toList();
         for (int cell : fewestOptionsFirst(menus)) {
             complete &= menus.get(cell).complete();
+            boolean mains = priced && mainsOn(draft, cell);
             List<Sum> next = new ArrayList<>();
             for (Sum sum : sums) {
                 for (Option option : menus.get(cell).options()) {
@@ -206,7 +205,7 @@ final class Fit {
                     int[] use = plus(sum.use(), option.use());
                     long[] capacity = plus(sum.capacitance(), option, draft, cell);
                     if (stock.holds(use) && withinCapacitance(capacity, draft)) {
-                        add(next, new Sum(use, capacity, sum.cost() + option.cost(), option, null, sum), priced);
+                        add(next, sum.and(option, mains, use, capacity), priced);
                     }
                 }
                 if (next.size() > MOST_SUMS) {
@@ -218,7 +217,7 @@ final class Fit {
         if (sums.isEmpty()) {
             return complete ? Found.no() : Found.unknown();
         }
-        Sum cheapest = sums.stream().min(Comparator.comparingLong(Sum::cost)).orElseThrow();
+        Sum cheapest = sums.stream().min(Sum.CHEAPEST).orElseThrow();
         return new Found(Verdict.YES, Optional.of(fitting(cheapest, menus, row, priced)));
     }
 
@@ -257,7 +256,7 @@ final class Fit {
     }
 
     private static boolean beats(Sum one, Sum other, boolean priced) {
-        if (!Routes.atMost(one.use(), other.use()) || priced && one.cost() > other.cost()) {
+        if (!Routes.atMost(one.use(), other.use()) || priced && Sum.CHEAPEST.compare(one, other) > 0) {
             return false;
         }
         for (int i = 0; i < one.capacitance().length; i++) {
@@ -266,6 +265,13 @@ final class Fit {
             }
         }
         return true;
+    }
+
+    /** Whether some reading of the draft puts mains on this cell. */
+    private static boolean mainsOn(Draft draft, int cell) {
+        int first = draft.connectionsOf(cell).nextSetBit(0);
+        return draft.members().stream()
+                .anyMatch(member -> member.duty().mains() && member.role()[first] == Requirement.MEASURED);
     }
 
     private static int[] plus(int[] one, int[] other) {

@@ -70,6 +70,15 @@ final class Gather {
             int items,
             List<Option.Placement> placements) {
 
+        /** Micrometres of all items placed. */
+        long lead() {
+            long sum = 0;
+            for (Option.Placement each : placements) {
+                sum += Bench.length(each.part().item()) + each.route().lead();
+            }
+            return sum;
+        }
+
         String key() {
             return jacks + java.util.Arrays.toString(use) + open + (femtofarads);
         }

@@ -8,8 +8,9 @@ import java.util.List;
  * @param use scarce pieces taken, by position in {@link Stock#scarce()}; the last entry counts jacks
  * @param femtofarads of all its items together
  * @param cost seconds at the patient connections first, then contacts, then items, then probes where a clip would do; 0 where not asked for
+ * @param micrometres of all its items together, which ranks options of one cost; 0 where cost is not asked for
  */
-record Option(int[] use, long femtofarads, long cost, Layout layout) {
+record Option(int[] use, long femtofarads, long cost, long micrometres, Layout layout) {
 
     /** Stands for an item whose capacitance the kit does not state: more than any limit. */
     static final long UNKNOWN_CAPACITANCE = Long.MAX_VALUE / 4096;
@@ -32,10 +33,15 @@ record Option(int[] use, long femtofarads, long cost, Layout layout) {
     /** So many connections of a leaf, each through its own copy of a route into a socket of this kind. */
     record Seat(Leaf leaf, int count, Route route, Socket at) {}
 
+    /** Whether what costs this is no dearer than the other, or as dear and no longer. */
+    static boolean atMost(long cost, long micrometres, long otherCost, long otherMicrometres) {
+        return cost < otherCost || cost == otherCost && micrometres <= otherMicrometres;
+    }
+
     /** Whether this takes no more of everything than the other. */
     boolean beats(Option other, boolean priced, boolean capacitance) {
         return Routes.atMost(use, other.use)
-                && (!priced || cost <= other.cost)
+                && (!priced || atMost(cost, micrometres, other.cost, other.micrometres))
                 && (!capacitance || femtofarads <= other.femtofarads);
     }
 }

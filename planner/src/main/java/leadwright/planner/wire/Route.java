@@ -17,6 +17,15 @@ record Route(List<Step> steps, int[] use, long length, long femtofarads) {
         return steps.size();
     }
 
+    /** Length of all its items, whether a chain gains by it or not; micrometres. */
+    long lead() {
+        long sum = 0;
+        for (Step step : steps) {
+            sum += Bench.length(step.part().item());
+        }
+        return sum;
+    }
+
     /** Probes where a clip would do: the last thing that ranks routes. */
     int probes() {
         return (int) steps.stream()

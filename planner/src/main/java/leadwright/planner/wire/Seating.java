@@ -27,7 +27,7 @@ final class Seating {
     private long seen;
 
     /** A route of a group into a kind of socket, with what it takes of the scarce pieces. */
-    private record Seat(int group, Route route, int[] use, long femtofarads, long cost) {}
+    private record Seat(int group, Route route, int[] use, long femtofarads, long cost, long micrometres) {}
 
     /**
      * Kinds of socket that seat the same groups by the same routes at the same cost, so that it makes no difference which of
@@ -53,7 +53,8 @@ final class Seating {
      * @param free sockets of the present bank that are open
      * @param before what it came from by seating {@code count} on {@code seat}
      */
-    private record State(int[] left, int free, int[] use, long femtofarads, long cost, State before, Taken taken) {
+    private record State(
+            int[] left, int free, int[] use, long femtofarads, long cost, long micrometres, State before, Taken taken) {
 
         IntBuffer key() {
             int[] key = java.util.Arrays.copyOf(left, left.length + 1 + use.length);
@@ -76,7 +77,7 @@ final class Seating {
             return true;
         }
         int[] waiting = cluster.groups().stream().mapToInt(Cluster.Group::count).toArray();
-        List<State> states = List.of(new State(waiting, 0, gatherUse, arrangement.femtofarads(), 0, null, null));
+        List<State> states = List.of(new State(waiting, 0, gatherUse, arrangement.femtofarads(), 0, 0, null, null));
         List<Bank> banks = banks();
         for (int bank = 0; bank < banks.size(); bank++) {
             states = seated(states, banks.get(bank), banks.subList(bank + 1, banks.size()));
@@ -134,7 +135,10 @@ final class Seating {
         for (int i = 0; i < some.size(); i++) {
             Seat one = some.get(i);
             Seat other = others.get(i);
-            if (one.group() != other.group() || !one.route().equals(other.route()) || one.cost() != other.cost()) {
+            if (one.group() != other.group()
+                    || !one.route().equals(other.route())
+                    || one.cost() != other.cost()
+                    || one.micrometres() != other.micrometres()) {
                 return false;
             }
         }
@@ -151,6 +155,7 @@ final class Seating {
                         state.use(),
                         state.femtofarads(),
                         state.cost(),
+                        state.micrometres(),
                         state.before(),
                         state.taken()))
                 .toList();
@@ -208,6 +213,7 @@ final class Seating {
                 use,
                 state.femtofarads() + count * seat.femtofarads(),
                 state.cost() + count * seat.cost(),
+                state.micrometres() + count * seat.micrometres(),
                 state,
                 new Taken(seat, bank, count));
     }
@@ -223,7 +229,8 @@ final class Seating {
     }
 
     private boolean notWorse(State one, State other) {
-        return one.cost() <= other.cost() && (!gather.capacitance() || one.femtofarads() <= other.femtofarads());
+        return Option.atMost(one.cost(), one.micrometres(), other.cost(), other.micrometres())
+                && (!gather.capacitance() || one.femtofarads() <= other.femtofarads());
     }
 
     private List<Seat> seats(Socket socket) {
@@ -238,7 +245,8 @@ final class Seating {
                     continue;
                 }
                 long cost = gather.priced() ? gather.cost(leaf, route, socket) : 0;
-                Seat seat = new Seat(group, route, gather.stock().of(route.use()), route.femtofarads(), cost);
+                long length = gather.priced() ? route.lead() : 0;
+                Seat seat = new Seat(group, route, gather.stock().of(route.use()), route.femtofarads(), cost, length);
                 if (here.stream().noneMatch(other -> beats(other, seat))) {
                     here.removeIf(other -> beats(seat, other));
                     here.add(seat);
@@ -251,7 +259,7 @@ final class Seating {
 
     private boolean beats(Seat one, Seat other) {
         return Routes.atMost(one.use(), other.use())
-                && (!gather.priced() || one.cost() <= other.cost())
+                && (!gather.priced() || Option.atMost(one.cost(), one.micrometres(), other.cost(), other.micrometres()))
                 && (!gather.capacitance() || one.femtofarads() <= other.femtofarads());
     }
 
@@ -263,10 +271,11 @@ final class Seating {
         Collections.reverse(taken);
         List<Option.Seat> seats = seats(taken);
         long price = gather.priced() ? last.cost() + Option.cost(0, 0, arrangement.items(), 0) : 0;
+        long length = gather.priced() ? last.micrometres() + arrangement.lead() : 0;
         nothingScarce |= java.util.Arrays.equals(last.use(), gatherUse);
         Option.Layout layout = new Option.Layout(arrangement.jacks(), arrangement.placements(), seats);
         long capped = Math.min(Option.UNKNOWN_CAPACITANCE, last.femtofarads());
-        Menu.add(options, new Option(last.use(), capped, price, layout), gather.priced(), gather.capacitance());
+        Menu.add(options, new Option(last.use(), capped, price, length, layout), gather.priced(), gather.capacitance());
     }
 
     /** Gives every seat its sockets, in the order of the bank. */
