@@ -41,7 +41,9 @@ final class CheckReadings {
                         supply("positive-to-negative", "the rated voltage"));
             default ->
                 List.of(
-                        supply("line-to-earth", "within 10 % of line to neutral"),
+                        supply(
+                                "line-to-earth",
+                                "within 10 % of line to neutral, which is read third: tick this one then"),
                         supply("neutral-to-earth", "below a few volts"),
                         supply("line-to-neutral", "the rated voltage"));
         };

@@ -164,7 +164,8 @@ final class StepWriter {
             case MODE ->
                 draft(
                         Step.Act.WAIT,
-                        "Bring the device into mode " + problem.poses().modes().get(to.mode()) + ".",
+                        "Bring the device into mode "
+                                + texts.mode(problem.poses().modes().get(to.mode())) + ".",
                         act.seconds(),
                         Account.SWITCH,
                         "The rule set asks for readings in this mode.");

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import leadwright.catalog.device.AppliedPart;
 import leadwright.catalog.device.Connection;
 import leadwright.catalog.device.EarthPoint;
+import leadwright.catalog.device.OperatingMode;
 import leadwright.catalog.device.Port;
 import leadwright.catalog.device.TouchPoint;
 import leadwright.catalog.house.EarthWord;
@@ -52,6 +53,15 @@ record Texts(Scene scene) {
             case SUPPLY_OPEN -> polarity + ", supply open: STILL LIVE";
             case EARTH_OPEN -> polarity + ", " + earth() + " open";
         };
+    }
+
+    /** An operating mode by its name for people. */
+    String mode(String id) {
+        return scene.device().modes().stream()
+                .filter(each -> each.id().equals(id))
+                .map(OperatingMode::name)
+                .findFirst()
+                .orElse(id);
     }
 
     /** A connection with its name for people. */
@@ -196,7 +206,7 @@ record Texts(Scene scene) {
             text.append("; ").append(state(what.state()));
         }
         if (!what.mode().equals("on") && !what.mode().equals("off")) {
-            text.append(", mode ").append(what.mode());
+            text.append(", mode ").append(mode(what.mode()));
         }
         return text.append('.').toString();
     }

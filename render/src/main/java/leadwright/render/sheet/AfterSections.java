@@ -31,7 +31,7 @@ final class AfterSections {
                         if (!each.connections().isEmpty()) {
                             page.text(" (" + sheet.names().subject(each.connections()) + ")");
                         }
-                        page.text(": " + each.because() + ".");
+                        page.text(": " + sheet.sayOurs(each.because()) + ".");
                         if (!each.additions().isEmpty()) {
                             page.text(" Would do: " + String.join("; or ", each.additions()) + ".");
                         }
@@ -51,7 +51,8 @@ final class AfterSections {
             for (NotApplicable each : sheet.plan().notApplicable()) {
                 page.in("li", "", () -> {
                     page.bold(each.test().replace('-', ' '));
-                    page.text(": " + each.because() + (each.clause().isBlank() ? "" : " [" + each.clause() + "]"));
+                    page.text(": " + sheet.sayOurs(each.because())
+                            + (each.clause().isBlank() ? "" : " [" + each.clause() + "]"));
                 });
             }
         });
@@ -109,7 +110,7 @@ final class AfterSections {
         page.in("div", "back", () -> {
             if (!plan.warnings().isEmpty()) {
                 page.leaf("h2", "", "To know before the bench");
-                page.in("ul", "", () -> plan.warnings().forEach(each -> page.leaf("li", "", each)));
+                page.in("ul", "", () -> plan.warnings().forEach(each -> page.leaf("li", "", sheet.sayOurs(each))));
             }
             notDone(sheet);
             if (!assumed.isEmpty()) {

@@ -1,5 +1,6 @@
 package leadwright.render.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,8 +39,9 @@ record Course(List<Stretch> stretches) {
      *
      * @param mode operating mode of its readings; empty where it has none
      * @param checks whether its readings are of the supply and of the tester itself
+     * @param mains whether its readings put mains on a part: hands must know before the first of them
      */
-    record Group(MainsState state, Optional<String> mode, boolean checks, List<Line> lines) {
+    record Group(MainsState state, Optional<String> mode, boolean checks, boolean mains, List<Line> lines) {
 
         boolean isOnlyActs() {
             return lines.stream().allMatch(Act.class::isInstance);
@@ -50,6 +52,28 @@ record Course(List<Stretch> stretches) {
                     .anyMatch(reading -> reading.obligation()
                             .method()
                             .equals(Optional.of(leadwright.catalog.kit.Method.ALTERNATIVE)));
+        }
+
+        /**
+         * The lines in runs, each a table of its own: what a page break repeats at its head then holds for all of it. A run
+         * that begins with a heading has no rows of another quantity in it.
+         */
+        List<List<Line>> runs() {
+            List<List<Line>> runs = new ArrayList<>();
+            boolean headed = false;
+            for (Line line : lines) {
+                boolean other = line instanceof Heading
+                        || headed
+                                && line instanceof Value value
+                                && value.under().isEmpty();
+                if (runs.isEmpty()
+                        || other && !runs.get(runs.size() - 1).stream().allMatch(Act.class::isInstance)) {
+                    runs.add(new ArrayList<>());
+                }
+                headed = other ? line instanceof Heading : headed;
+                runs.get(runs.size() - 1).add(line);
+            }
+            return runs;
         }
 
         Stream<Reading> readings() {
@@ -72,9 +96,6 @@ record Course(List<Stretch> stretches) {
     /** What is shown before mains is put on a part, written beside and never subtracted. */
     record Background() implements Line {}
 
-    /** What a person must know about the rows that follow; said once while the hookup stands. */
-    record Note(String text) implements Line {}
-
     /**
      * The quantity of a run of rows, said once above them.
      *
@@ -82,8 +103,13 @@ record Course(List<Stretch> stretches) {
      */
     record Heading(Obligation of, boolean withComponent) implements Line {}
 
-    /** @param under the heading above that says the quantity, where there is one */
-    record Value(Reading reading, Optional<Heading> under) implements Line {}
+    /**
+     * @param under the heading above that says the quantity, where there is one
+     * @param note what a person must know about this row and its likes; said once while the hookup stands
+     * @param clip the step that puts the clip where this reading is taken
+     */
+    record Value(Reading reading, Optional<Heading> under, Optional<String> note, Optional<Step> clip)
+            implements Line {}
 
     static Course of(Plan plan) {
         Map<String, Reading> readings =
@@ -110,7 +136,10 @@ record Course(List<Stretch> stretches) {
                 // No bar tells that a source is off again: a line to tick before a hand goes near.
                 case SWITCH -> step.place().ifPresent(source -> builder.act(step));
                 // A row says where the clip is, but not that the probe takes its place on the earth lead.
-                case CLIP -> step.place().filter("touch-probe"::equals).ifPresent(probe -> builder.act(step));
+                case CLIP ->
+                    step.place()
+                            .filter("touch-probe"::equals)
+                            .ifPresentOrElse(probe -> builder.act(step), () -> builder.clip(step));
                 // The bar over the rows says the state, the row says tie and touch, the end block restores.
                 case TIE, TOUCH, RESTORE -> {}
             }

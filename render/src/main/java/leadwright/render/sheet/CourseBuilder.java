@@ -13,7 +13,6 @@ import leadwright.render.sheet.Course.Act;
 import leadwright.render.sheet.Course.Background;
 import leadwright.render.sheet.Course.Group;
 import leadwright.render.sheet.Course.Line;
-import leadwright.render.sheet.Course.Note;
 import leadwright.render.sheet.Course.Stretch;
 import leadwright.render.sheet.Course.Value;
 
@@ -33,6 +32,7 @@ final class CourseBuilder {
     private List<Step> joined = new ArrayList<>();
     private List<Group> groups = new ArrayList<>();
     private final Set<String> notes = new HashSet<>();
+    private Optional<Step> clip = Optional.empty();
 
     void joint(Step step) {
         enter(step);
@@ -58,22 +58,29 @@ final class CourseBuilder {
     void value(Step step, Reading reading) {
         Obligation what = reading.obligation();
         boolean check = what.phase() == Obligation.Phase.CHECK;
-        Group group = current(step, Optional.of(what.mode()), check);
-        what.note().stream()
-                .flatMap(note -> Stream.of(note.split("; ")))
+        boolean mains = what.phase() == Obligation.Phase.MAINS_ON_PART;
+        Group group = current(step, Optional.of(what.mode()), check, mains);
+        Optional<String> note = what.note().stream()
+                .flatMap(each -> Stream.of(each.split("; ")))
                 .filter(notes::add)
-                .reduce((one, other) -> one + "; " + other)
-                .ifPresent(note -> group.lines().add(new Note(note)));
-        boolean firstWithMains = what.phase() == Obligation.Phase.MAINS_ON_PART
-                && group.readings().noneMatch(each -> each.obligation().phase() == what.phase());
-        if (firstWithMains) {
+                .reduce((one, other) -> one + "; " + other);
+        if (mains && group.readings().findAny().isEmpty()) {
             group.lines().add(new Background());
         }
-        group.lines().add(new Value(reading, Optional.empty()));
+        group.lines().add(new Value(reading, Optional.empty(), note, clip));
+        clip = Optional.empty();
+    }
+
+    /** The next reading is taken where this step puts the clip. */
+    void clip(Step step) {
+        enter(step);
+        clip = Optional.of(step);
     }
 
     void line(Step step, Line line) {
-        current(step, Optional.empty(), false).lines().add(line);
+        current(step, Optional.empty(), false, !groups.isEmpty() && last().mains())
+                .lines()
+                .add(line);
     }
 
     List<Stretch> finish() {
@@ -104,15 +111,15 @@ final class CourseBuilder {
     }
 
     /** The group that a line belongs to; acts before the first reading of a state take on that reading's mode. */
-    private Group current(Step step, Optional<String> mode, boolean checks) {
+    private Group current(Step step, Optional<String> mode, boolean checks, boolean mains) {
         enter(step);
         built();
         if (groups.isEmpty() || last().state() != step.state() || last().checks() != checks) {
-            groups.add(new Group(step.state(), mode, checks, new ArrayList<>()));
+            groups.add(new Group(step.state(), mode, checks, mains && mode.isPresent(), new ArrayList<>()));
         } else if (mode.isPresent() && last().mode().isEmpty()) {
-            groups.set(groups.size() - 1, new Group(step.state(), mode, checks, last().lines()));
-        } else if (mode.isPresent() && !last().mode().equals(mode)) {
-            groups.add(new Group(step.state(), mode, checks, new ArrayList<>()));
+            groups.set(groups.size() - 1, new Group(step.state(), mode, checks, mains, last().lines()));
+        } else if (mode.isPresent() && (!last().mode().equals(mode) || last().mains() != mains)) {
+            groups.add(new Group(step.state(), mode, checks, mains, new ArrayList<>()));
         }
         return last();
     }

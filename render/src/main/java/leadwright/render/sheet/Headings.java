@@ -34,7 +34,7 @@ final class Headings {
             }
         }
         close(run, lines);
-        return new Group(group.state(), group.mode(), group.checks(), List.copyOf(lines));
+        return new Group(group.state(), group.mode(), group.checks(), group.mains(), List.copyOf(lines));
     }
 
     private static void close(List<Value> run, List<Line> lines) {
@@ -50,7 +50,8 @@ final class Headings {
         } else {
             Heading heading = new Heading(first, sameComponent);
             lines.add(heading);
-            run.forEach(value -> lines.add(new Value(value.reading(), Optional.of(heading))));
+            run.forEach(
+                    value -> lines.add(new Value(value.reading(), Optional.of(heading), value.note(), value.clip())));
         }
         run.clear();
     }

@@ -1,5 +1,6 @@
 package leadwright.render.sheet;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import leadwright.catalog.kit.Accuracy;
 import leadwright.catalog.rules.Limit;
+import leadwright.catalog.rules.QuantityKind;
 import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.Joint;
 import leadwright.planner.plan.MainsState;
@@ -99,16 +101,42 @@ final class ReadingsSection {
     }
 
     private void group(Course.Group group, Optional<Hookup> hookup) {
-        String caution = RowWords.caution(group.state());
-        if (group.isOnlyActs() && caution.isEmpty()) {
+        List<String> cautions = cautions(group);
+        if (group.isOnlyActs() && cautions.isEmpty()) {
             page.in("table", "rows", () -> page.in("tbody", "", () -> onlyActs(group)));
             return;
         }
-        String rows = group.lines().size() <= WHOLE ? "rows whole" : "rows";
-        page.in("table", rows, () -> {
+        boolean first = true;
+        for (List<Course.Line> run : group.runs()) {
+            run(group, run, first, cautions, hookup);
+            first = false;
+        }
+    }
+
+    /** What hands must know while these rows are read; a page that the rows go on to says it again. */
+    private static List<String> cautions(Course.Group group) {
+        List<String> cautions = new ArrayList<>();
+        if (group.mains()) {
+            cautions.add(
+                    "MAINS ON THE PART: hands off, say it. Nobody plugs, starts or touches until the source is off.");
+        }
+        String state = RowWords.caution(group.state());
+        if (!state.isEmpty()) {
+            cautions.add(state);
+        }
+        return cautions;
+    }
+
+    private void run(
+            Course.Group group, List<Course.Line> run, boolean first, List<String> cautions, Optional<Hookup> hookup) {
+        Optional<Course.Heading> heading = run.stream()
+                .filter(Course.Heading.class::isInstance)
+                .map(Course.Heading.class::cast)
+                .findFirst();
+        page.in("table", run.size() <= WHOLE ? "rows whole" : "rows", () -> {
             page.in("thead", "", () -> {
-                page.in("tr", "bar", () -> bar(group));
-                if (!caution.isEmpty()) {
+                page.in("tr", "bar", () -> bar(group, first, heading));
+                for (String caution : cautions) {
                     page.in(
                             "tr",
                             "caution",
@@ -116,14 +144,29 @@ final class ReadingsSection {
                                 page.text(sheet.say(caution));
                             }));
                 }
+                if (first) {
+                    heading.ifPresent(each -> across("heading", "act", () -> page.bold(quantity(each))));
+                }
             });
-            page.in("tbody", "", () -> group.lines().forEach(line -> line(line, hookup)));
+            page.in("tbody", "", () -> run.forEach(line -> line(line, hookup)));
         });
     }
 
-    private void bar(Course.Group group) {
+    private String quantity(Course.Heading heading) {
+        return sheet.words().quantity(heading.of(), heading.withComponent());
+    }
+
+    /** The first bar of a state has the tick for having set it; the others say with it which quantity begins. */
+    private void bar(Course.Group group, boolean first, Optional<Course.Heading> heading) {
         page.leaf("th", "no", "");
-        page.in("th", "what", () -> page.tick().text(state(group)));
+        page.in("th", "what", () -> {
+            if (first) {
+                page.tick().text(state(group));
+            } else {
+                heading.ifPresent(each -> page.text(quantity(each) + "; "));
+                page.in("span", "plain", () -> page.text(state(group)));
+            }
+        });
         page.leaf("th", "limit", "Limit");
         page.leaf("th", "value", "Reading");
         page.leaf("th", "value", "Corrected");
@@ -157,20 +200,22 @@ final class ReadingsSection {
             value(value, hookup);
         } else if (line instanceof Course.Act act) {
             across("act", () -> act(act.step()));
-        } else if (line instanceof Course.Note note) {
-            across("act manner", () -> page.text(Amounts.inProse(note.text())));
-        } else if (line instanceof Course.Heading heading) {
-            across("heading", "act", () -> page.bold(sheet.words().quantity(heading.of(), heading.withComponent())));
         } else if (line instanceof Course.Null nulled) {
             nullRow(nulled);
-        } else {
-            free("source off; hands off, say it", "µA", "Background");
+        } else if (line instanceof Course.Background) {
+            free("before the source is put on: what the tester shows; never subtracted", "µA", "Background");
         }
     }
 
     /** A line over the whole width of the table. */
     private void across(String styleClass, Xhtml.Inside inside) {
         across("", styleClass, inside);
+    }
+
+    /** Where the clip goes for this row, to tick, by the number that the drawing gives to the step. */
+    private void clip(Step step) {
+        page.text(" ");
+        page.in("span", "manner", () -> page.ticked(step.number() + " clip on"));
     }
 
     private void across(String row, String styleClass, Xhtml.Inside inside) {
@@ -191,8 +236,18 @@ final class ReadingsSection {
                 } else {
                     String source = RowWords.source(what);
                     page.empty("br");
-                    manner(sheet.words().quantity(what, true) + (source.isEmpty() ? "" : ", " + source));
+                    boolean check = what.quantity() == QuantityKind.TESTER_CHECK;
+                    // A kit does not say where its resistor goes; the bar above says that it is a check.
+                    manner(
+                            check
+                                    ? "joined as the tester's instructions say"
+                                    : sheet.words().quantity(what, true) + (source.isEmpty() ? "" : ", " + source));
                 }
+                value.clip().ifPresent(this::clip);
+                value.note().ifPresent(note -> {
+                    page.empty("br");
+                    manner(sheet.sayOurs(Amounts.inProse(note)));
+                });
             });
             page.in("td", "limit", () -> {
                 if (what.limit().isPresent()) {
@@ -231,7 +286,7 @@ final class ReadingsSection {
     }
 
     private void act(Step step) {
-        page.ticked(step.text());
+        page.ticked(step.number() + " " + step.text());
         step.caution().ifPresent(caution -> page.bold(caution + " "));
         if (step.does() == Step.Act.MAKE_SAFE) {
             page.field("initials", "w18", "").box("w18", "");
@@ -246,7 +301,11 @@ final class ReadingsSection {
                 .map(text -> " > " + text)
                 .orElse("");
         String words = nulled.last() ? "moved" + floor + ": repeat" : "tips together; read twice";
-        free(words, "mΩ", nulled.last() ? "Null value, end" : "Null value");
+        free(
+                words,
+                "mΩ",
+                (nulled.last() ? "Null value, end" : "Null value") + " (no. "
+                        + nulled.step().number() + ")");
     }
 
     /** A row to write in without a limit. */

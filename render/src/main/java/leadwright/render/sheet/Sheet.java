@@ -45,4 +45,9 @@ record Sheet(Plan plan, Terms terms, Names names, RowWords words, Course course,
     String say(String phrase) {
         return terms.say(phrase);
     }
+
+    /** The program's own phrases in a text in the department's word for earth. */
+    String sayOurs(String text) {
+        return terms.sayOurs(text);
+    }
 }

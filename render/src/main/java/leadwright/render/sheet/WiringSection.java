@@ -52,11 +52,20 @@ final class WiringSection {
                             }
                         });
                     }));
+            // The rows of one jack stay on one page.
+            Map<String, Map<Run, List<Chain>>> byBundle = new LinkedHashMap<>();
+            runs(sheet, hookup)
+                    .forEach((run, chains) -> byBundle.computeIfAbsent(run.bundle(), each -> new LinkedHashMap<>())
+                            .put(run, chains));
+            byBundle.values()
+                    .forEach(rows -> page.in(
+                            "tbody",
+                            "jackful",
+                            () -> rows.forEach((run, chains) -> row(sheet, hookup, run, chains, numbers, ticked))));
             page.in("tbody", "", () -> {
-                runs(sheet, hookup).forEach((run, chains) -> row(sheet, hookup, run, chains, numbers, ticked));
                 hookup.earth().stream()
                         .filter(path -> isOn(sheet.plan(), path, stretch))
-                        .forEach(path -> earth(sheet, path, numbers));
+                        .forEach(path -> earth(sheet, path, numbers, stretch));
                 open(sheet, hookup);
             });
         });
@@ -225,7 +234,28 @@ final class WiringSection {
                 .orElse(true);
     }
 
-    private static void earth(Sheet sheet, EarthPath path, Numbers numbers) {
+    /** Whether a step of this stretch asks for the lead to be unwound. */
+    private static boolean isLong(List<String> items, Course.Stretch stretch) {
+        return stretch.joined().stream()
+                .filter(step -> step.joint()
+                        .filter(joint -> items.contains(joint.from()))
+                        .isPresent())
+                .anyMatch(step -> step.text().contains("full length"));
+    }
+
+    /** The step that first puts the lead's end on its point once the hookup stands. */
+    private static String numberOfClip(Plan plan, EarthPath path, Course.Stretch stretch) {
+        int built = stretch.joined().stream().mapToInt(Step::number).max().orElse(0);
+        return plan.steps().stream()
+                .filter(step -> step.number() > built && step.hookup().equals(stretch.hookup()))
+                .filter(step -> step.does() == Step.Act.CLIP
+                        && step.place().filter(path.point()::equals).isPresent())
+                .map(step -> String.valueOf(step.number()))
+                .findFirst()
+                .orElse("");
+    }
+
+    private static void earth(Sheet sheet, EarthPath path, Numbers numbers, Course.Stretch stretch) {
         Xhtml page = sheet.page();
         List<String> items = path.items();
         page.in("tr", "", () -> {
@@ -235,9 +265,18 @@ final class WiringSection {
                 page.text(sheet.say(path.pole().equals("part") ? "Earth lead, first to: " : "Reference lead to: "));
                 page.in("span", "wire", () -> {
                     page.bold(sheet.names().place(path.point()));
-                    tick(page, "");
-                    tick(page, items.isEmpty() ? "" : numbers.of(items.get(0), path.socket()));
+                    tick(page, numberOfClip(sheet.plan(), path, stretch));
+                    // A lead of several pieces has a tick for each place where they meet.
+                    for (int i = items.size() - 1; i >= 0; i--) {
+                        tick(page, numbers.of(items.get(i), i == 0 ? path.socket() : items.get(i - 1)));
+                    }
                 });
+                if (isLong(items, stretch)) {
+                    page.text(" ").ticked("unwound to its full length");
+                }
+                if (!path.pole().equals("part")) {
+                    page.text(" Both leads begin at the tester; it stands where the device file's distances begin.");
+                }
             });
             page.leaf("td", "count", "");
         });

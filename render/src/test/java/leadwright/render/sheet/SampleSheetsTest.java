@@ -22,6 +22,7 @@ import leadwright.planner.Planner;
 import leadwright.planner.Request;
 import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.Joint;
+import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Occasion;
 import leadwright.planner.plan.Reading;
 import leadwright.planner.plan.Step;
@@ -79,6 +80,47 @@ class SampleSheetsTest {
             }
         }
         assertThat(found(sheet, "(<svg )")).isNotEmpty();
+        stepsOfTheEarthLeadHaveTheirNumbers(plan, sheet);
+        mainsOnAPartIsSaidBeforeItsFirstRow(plan, sheet);
+    }
+
+    private static void stepsOfTheEarthLeadHaveTheirNumbers(Plan plan, String sheet) {
+        String text = sheet.replaceAll("(?s)<svg.*?</svg>", "");
+        for (Step step : plan.steps()) {
+            boolean lead = step.does() == Step.Act.JOIN && step.account() == Step.Account.EARTH_LEAD
+                    || step.does() == Step.Act.CLIP
+                    || step.does() == Step.Act.NULL
+                    || step.does() == Step.Act.LOOK && step.hookup().isPresent();
+            if (lead) {
+                assertThat(text)
+                        .as("%d %s", step.number(), step.text())
+                        .containsPattern("[ >\u00a0]" + step.number() + "[ <)]");
+                if (step.text().contains("full length")) {
+                    assertThat(text).contains("unwound to its full length");
+                }
+            }
+        }
+    }
+
+    /** Each table that holds such a row says it in its head, which every page repeats; no other table says it. */
+    private static void mainsOnAPartIsSaidBeforeItsFirstRow(Plan plan, String sheet) {
+        Set<String> ids = new HashSet<>();
+        plan.readings().stream()
+                .filter(reading -> reading.obligation().phase() == Obligation.Phase.MAINS_ON_PART)
+                .forEach(reading -> ids.add(reading.id()));
+        for (String table : found(sheet, "(?s)(<table class=\"rows.*?</table>)")) {
+            List<String> rows = found(table, "<td class=\"no\">(R\\d+)</td>");
+            String head = table.contains("<thead>") ? table.substring(0, table.indexOf("</thead>")) : "";
+            if (!rows.isEmpty()) {
+                assertThat(head.contains("MAINS ON THE PART"))
+                        .as(rows.toString())
+                        .isEqualTo(ids.containsAll(rows));
+                assertThat(rows.stream().filter(ids::contains).count()).isIn(0L, (long) rows.size());
+            }
+            if (table.contains("class=\"heading\"")) {
+                assertThat(head).as("a heading is repeated").contains("class=\"heading\"");
+            }
+        }
     }
 
     private static List<String> visits(Plan plan) {
