@@ -23,10 +23,10 @@ import leadwright.planner.plan.Step;
  */
 final class ReadingsSection {
 
-    /** Lines up to which a group is not split over two pages. */
     private static final Pattern ABBREVIATION = Pattern.compile("\\b[ad]\\.c\\.");
 
-    private static final int WHOLE = 8;
+    /** Lines up to which a group is not split over two pages. */
+    private static final int WHOLE = 4;
 
     private final Sheet sheet;
     private final Xhtml page;
@@ -163,7 +163,7 @@ final class ReadingsSection {
             if (first) {
                 page.tick().text(state(group));
             } else {
-                heading.ifPresent(each -> page.text(quantity(each) + "; "));
+                heading.ifPresent(each -> unparted(quantity(each) + "; "));
                 page.in("span", "plain", () -> page.text(state(group)));
             }
         });
@@ -172,6 +172,17 @@ final class ReadingsSection {
         page.leaf("th", "value", "Corrected");
         page.leaf("th", "okno", "ok  no");
         page.leaf("th", "then", "If no");
+    }
+
+    /** Text in which no abbreviation such as a.c. is split over two lines. */
+    private void unparted(String words) {
+        Matcher abbreviation = ABBREVIATION.matcher(words);
+        int from = 0;
+        while (abbreviation.find()) {
+            page.text(words.substring(from, abbreviation.start())).span("unparted", abbreviation.group());
+            from = abbreviation.end();
+        }
+        page.text(words.substring(from));
     }
 
     private String state(Course.Group group) {
@@ -274,15 +285,7 @@ final class ReadingsSection {
 
     /** Words in small type; "a.c." and "d.c." stay whole, which a line would else part after the first stop. */
     private void manner(String words) {
-        page.in("span", "manner", () -> {
-            Matcher abbreviation = ABBREVIATION.matcher(words);
-            int from = 0;
-            while (abbreviation.find()) {
-                page.text(words.substring(from, abbreviation.start())).span("unparted", abbreviation.group());
-                from = abbreviation.end();
-            }
-            page.text(words.substring(from));
-        });
+        page.in("span", "manner", () -> unparted(words));
     }
 
     private void act(Step step) {
