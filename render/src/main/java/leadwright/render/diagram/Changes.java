@@ -150,6 +150,25 @@ final class Changes {
                 .findFirst();
     }
 
+    /** Whether the earth lead that the drawing shows is off its socket when the hookup is read for the last time. */
+    boolean againWithoutEarth(Hookup hookup) {
+        int last = plan.steps().stream()
+                .filter(step -> step.does() == Step.Act.READ && step.hookup().equals(Optional.of(hookup.id())))
+                .mapToInt(Step::number)
+                .max()
+                .orElse(0);
+        return hookup.earth().stream()
+                .map(EarthPath::socket)
+                .anyMatch(socket -> plan.steps().stream()
+                        .filter(step -> step.number() < last)
+                        .filter(step -> step.joint()
+                                .filter(joint -> joint.to().equals(socket))
+                                .isPresent())
+                        .reduce((earlier, later) -> later)
+                        .filter(step -> step.does() == Step.Act.PART)
+                        .isPresent());
+    }
+
     /** Steps of one kind at one place in a hookup, ascending. */
     List<Integer> at(String hookup, Step.Act act, String place) {
         return plan.steps().stream()

@@ -5,10 +5,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import leadwright.catalog.device.Output;
 import leadwright.planner.Plan;
 import leadwright.planner.Planner;
 import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.MainsState;
 import leadwright.planner.plan.Reading;
 import leadwright.planner.plan.Step;
 
@@ -136,8 +138,12 @@ final class FramePainter {
                 low,
                 room - 5.5,
                 Svg.Anchor.START,
-                (Socket.outlet(plan) ? "Supply open is live. " : "") + "Device instructions come first.",
+                (supplyOpen(plan) ? "Supply open is live. " : "") + "Device instructions come first.",
                 new Type(9, true, Ink.BLACK));
+    }
+
+    private static boolean supplyOpen(Plan plan) {
+        return plan.steps().stream().anyMatch(step -> step.state().fault() == MainsState.Fault.SUPPLY_OPEN);
     }
 
     /** What comes off, goes on and stays, by step numbers. */
@@ -168,7 +174,7 @@ final class FramePainter {
         if (!changes.again(id).isEmpty()) {
             words.append(" Comes again at step ")
                     .append(Changes.ranges(changes.again(id)))
-                    .append(".");
+                    .append(changes.againWithoutEarth(hookup) ? ", then without the earth lead." : ".");
         }
         return words.toString().strip();
     }
@@ -179,24 +185,29 @@ final class FramePainter {
 
     /** How therapy outputs in the hookup are made safe: by the steps that do it, else in the device file's words. */
     private static String therapy(Plan plan, Hookup hookup) {
-        List<String> ways = new ArrayList<>();
-        for (Output output : plan.device().outputs()) {
-            boolean here = hookup.chains().stream()
-                    .anyMatch(chain -> chain.connection().startsWith(output.appliedPart() + "."));
-            if (here) {
-                ways.add(output.madeSafeBy().orElse("as the device's instructions say"));
-            }
-        }
-        if (ways.isEmpty()) {
+        List<Output> here = plan.device().outputs().stream()
+                .filter(output -> hookup.chains().stream()
+                        .anyMatch(chain -> chain.connection().startsWith(output.appliedPart() + ".")))
+                .toList();
+        if (here.isEmpty()) {
             return "";
         }
-        List<Integer> steps = plan.steps().stream()
-                .filter(step -> step.does() == Step.Act.MAKE_SAFE || step.does() == Step.Act.WAIT)
-                .filter(step -> step.hookup().equals(Optional.of(hookup.id())))
-                .map(Step::number)
+        List<Step> safe = plan.steps().stream()
+                .filter(step -> step.does() == Step.Act.MAKE_SAFE)
+                .filter(step -> here.stream().anyMatch(output -> step.place().equals(Optional.of(output.id()))))
                 .toList();
-        return "Therapy: make it safe before plugging, " + (steps.isEmpty() ? String.join("; ", ways) : steps(steps))
-                + ".";
+        List<Integer> own = numbers(safe.stream()
+                .filter(step -> step.hookup().equals(Optional.of(hookup.id())))
+                .toList());
+        List<Integer> steps = own.isEmpty() ? numbers(safe) : own;
+        String ways = here.stream()
+                .map(output -> output.madeSafeBy().orElse("as the device's instructions say"))
+                .collect(Collectors.joining("; "));
+        return "Therapy: make it safe before plugging, " + (steps.isEmpty() ? ways : steps(steps)) + ".";
+    }
+
+    private static List<Integer> numbers(List<Step> steps) {
+        return steps.stream().map(Step::number).toList();
     }
 
     private static void block(Svg svg, Plan plan, Hookup hookup, int sheet, int sheets) {
