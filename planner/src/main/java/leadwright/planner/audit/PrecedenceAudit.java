@@ -201,5 +201,11 @@ final class PrecedenceAudit {
                 Invariant.CAUTION,
                 reading.id(),
                 "has mains on a part and no caution");
+        breaches.check(
+                what.phase() != Phase.INSULATION
+                        || caution.filter(text -> text.contains("hands off")).isPresent(),
+                Invariant.CAUTION,
+                reading.id(),
+                "has the insulation voltage and no caution");
     }
 }

@@ -178,7 +178,10 @@ record DeviceFacts(
                 traits,
                 Trait.NO_UNEARTHED_PART,
                 unearthed().isEmpty() && device.ports().isEmpty());
-        add(traits, Trait.FEWER_THAN_TWO_UNEARTHED_PARTS, unearthed().size() < 2);
+        add(
+                traits,
+                Trait.FEWER_THAN_TWO_UNEARTHED_PARTS,
+                unearthed().size() + device.ports().size() < 2);
         add(traits, Trait.NO_UNEARTHED_METAL, unearthedMetal().isEmpty());
         add(traits, Trait.PORT, !device.ports().isEmpty());
     }

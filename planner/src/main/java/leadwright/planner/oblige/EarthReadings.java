@@ -45,6 +45,7 @@ final class EarthReadings {
 
     private List<Draft> readings() {
         List<Draft> all = new ArrayList<>();
+        studs();
         EarthSubject subject = subject();
         boolean painted = false;
         for (TouchPoint point : asking.device().touchPoints()) {
@@ -139,12 +140,27 @@ final class EarthReadings {
     }
 
     private void throughPaint(TouchPoint point) {
+        boolean unknown = point.earthed() == Earthed.UNKNOWN;
         remarks.notApplicable(
                 row.quantity().word() + " of " + point.id(),
-                "its surface is " + point.surface().word()
+                (unknown ? "nobody states whether it is earthed, and its" : "its") + " surface is "
+                        + point.surface().word()
                         + ": no reading through it; a bare point of the same metal would do",
                 row.basis().clause());
-        remarks.warn(point.name() + " is to be earthed, but its surface is "
-                + point.surface().word() + ": its earth is not measured; state a bare point of the same metal");
+        if (!unknown) {
+            remarks.warn(point.name() + " is to be earthed, but its surface is "
+                    + point.surface().word() + ": its earth is not measured; state a bare point of the same metal");
+        }
+    }
+
+    /** A stud for equalising potentials is read by nobody: it says nothing of what a person touches. */
+    private void studs() {
+        asking.device()
+                .earthPoints()
+                .forEach(point -> remarks.notApplicable(
+                        row.quantity().word() + " of " + point.id(),
+                        point.name() + ": no protective-earth path; a sound stud proves nothing of the housing, so that"
+                                + " every earthed part is read instead",
+                        "bench practice"));
     }
 }

@@ -83,7 +83,7 @@ final class InsulationReadings {
             if (metal.isEmpty()) {
                 remarks.notApplicable(
                         "insulation-resistance from mains to housing",
-                        "no unearthed accessible metal is stated",
+                        "no unearthed metal is stated as a touch point",
                         clause);
             } else {
                 all.add(reading("mains-to-housing", "mains-to-housing", List.of("housing"), metal, List.of()));
@@ -124,7 +124,7 @@ final class InsulationReadings {
                 earth ? List.of() : metal.isEmpty() ? asking.facts().housing() : metal;
         if (!earth && other.isEmpty()) {
             remarks.notApplicable(
-                    "insulation-resistance of " + name + " to the housing", "no accessible part is stated", clause);
+                    "insulation-resistance of " + name + " to the housing", "no touch point is stated", clause);
             return List.of();
         }
         return List.of(reading(subject + "-to-housing", "part-to-housing", List.of(name), connections, other)

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.house.House;
 import leadwright.catalog.kit.Kit;
@@ -62,14 +63,7 @@ public final class Oblige {
         if (!loosened.isEmpty() || fit.refusal().isPresent()) {
             List<String> reasons = new ArrayList<>(loosened);
             fit.refusal().ifPresent(reasons::add);
-            return new Obligations(
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    Optional.of(String.join("; ", reasons)),
-                    Optional.empty(),
-                    List.of());
+            return refused(String.join("; ", reasons));
         }
         fit.warnings().forEach(remarks::warn);
         Asking asking = ExtraTests.with(new Asking(facts, kit, rules, house, occasion), remarks);
@@ -77,6 +71,9 @@ public final class Oblige {
         List<Draft> due = readings(asking, remarks);
         NotDone.add(asking, due, remarks);
         List<Draft> taken = new TesterFit(asking, fit.outlet()).takeable(due, remarks);
+        if (due.isEmpty() && remarks.shortfalls().isEmpty()) {
+            return refused(nothing(asking, remarks));
+        }
         Warnings.add(asking, fit.outlet(), taken, remarks);
         List<Draft> drafts = withChecks(asking, fit.outlet(), taken, remarks);
         Limits limits = new Limits(asking, remarks);
@@ -99,6 +96,20 @@ public final class Oblige {
                 earthCurrent,
                 EarthUnread.points(asking));
         return EarthUnread.withheld(all, List.of());
+    }
+
+    private static Obligations refused(String reason) {
+        return new Obligations(
+                List.of(), List.of(), List.of(), List.of(), Optional.of(reason), Optional.empty(), List.of());
+    }
+
+    /** Why the rule set asks nothing of this device: not the kit's doing. */
+    private static String nothing(Asking asking, Remarks remarks) {
+        return "rule set " + asking.rules().id() + " (" + asking.rules().name() + ") asks for no reading of "
+                + asking.device().name() + ": "
+                + remarks.notApplicable().stream()
+                        .map(each -> each.test() + ": " + each.because())
+                        .collect(Collectors.joining("; "));
     }
 
     private static Draft madeSafe(Draft draft, Therapy therapy) {

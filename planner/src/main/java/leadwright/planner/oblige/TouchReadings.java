@@ -144,12 +144,15 @@ final class TouchReadings {
         return all;
     }
 
-    /** Between each two unearthed parts, both wired. */
+    /** Between each two unearthed parts, sockets included, both wired. */
     static List<Draft> between(Asking asking, Remarks remarks) {
         TouchReadings readings = new TouchReadings(asking, remarks);
-        List<Connection> parts = asking.facts().housing();
         List<Draft> all = new ArrayList<>();
         for (TestRow row : asking.tests(QuantityKind.TOUCH_CURRENT_BETWEEN)) {
+            List<Connection> parts = new ArrayList<>(asking.facts().housing());
+            if (!added(row)) {
+                parts.addAll(asking.facts().ports());
+            }
             for (int i = 0; i < parts.size(); i++) {
                 for (int j = i + 1; j < parts.size(); j++) {
                     if (readings.asked(row, parts.get(i), parts.get(j))) {
@@ -163,12 +166,16 @@ final class TouchReadings {
 
     /** In a system whose rule set does not ask for it, between members only. */
     private boolean asked(TestRow row, Connection one, Connection other) {
-        boolean added = row.basis().clause().startsWith("bench practice");
-        return !added
+        return !added(row)
                 || asking.device()
                         .system()
                         .filter(system -> !system.memberOf(one.part()).equals(system.memberOf(other.part())))
                         .isPresent();
+    }
+
+    /** Whether it is the project's own row for systems, not the rule set's. */
+    private static boolean added(TestRow row) {
+        return row.basis().clause().startsWith("bench practice");
     }
 
     private List<Draft> between(TestRow row, Connection one, Connection other) {

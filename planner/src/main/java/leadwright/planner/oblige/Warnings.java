@@ -3,6 +3,7 @@ package leadwright.planner.oblige;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leadwright.catalog.device.Battery;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.device.Earthed;
@@ -42,7 +43,7 @@ final class Warnings {
         warnings.supply(outlet);
         warnings.system();
         warnings.powerCut();
-        warnings.places();
+        warnings.sockets(due);
         warnings.therapy();
         warnings.rules();
         warnings.places(due);
@@ -112,20 +113,43 @@ final class Warnings {
         }
     }
 
-    private void places() {
-        String unknown = device.touchPoints().stream()
-                .filter(point -> point.earthed() == Earthed.UNKNOWN)
-                .map(TouchPoint::name)
-                .collect(Collectors.joining(", "));
-        if (!unknown.isEmpty() && asking.facts().hasProtectiveEarth()) {
-            remarks.warn("nobody states whether this is earthed: " + unknown
-                    + ": a continuity look is planned, and it also counts as unearthed");
+    private void sockets(List<Draft> due) {
+        if (asking.facts().hasProtectiveEarth()) {
+            unknownEarth(due);
         }
         String ports = device.ports().stream().map(Port::name).collect(Collectors.joining(", "));
         if (!ports.isEmpty()) {
             remarks.warn("part the cables at these sockets before the first reading, and put them back after the last: "
                     + ports);
         }
+    }
+
+    /** A part of which nobody states whether it is earthed is looked at where something can be read of it. */
+    private void unknownEarth(List<Draft> due) {
+        List<TouchPoint> unknown = device.touchPoints().stream()
+                .filter(point -> point.earthed() == Earthed.UNKNOWN)
+                .toList();
+        String looked = names(unknown.stream().filter(point -> looked(due, point)));
+        String not = names(unknown.stream().filter(point -> !looked(due, point)));
+        if (!looked.isEmpty()) {
+            remarks.warn("nobody states whether this is earthed: " + looked
+                    + ": a continuity look is planned, and it also counts as unearthed");
+        }
+        if (!not.isEmpty()) {
+            remarks.warn("nobody states whether this is earthed, and no continuity look is planned: " + not
+                    + ": find out, from the maker or at a bare point of the same metal, and state it in the device file;"
+                    + " until then it counts as unearthed");
+        }
+    }
+
+    private static boolean looked(List<Draft> due, TouchPoint point) {
+        return due.stream()
+                .anyMatch(draft ->
+                        draft.earthSubject().isPresent() && draft.place().equals(Optional.of(point.id())));
+    }
+
+    private static String names(Stream<TouchPoint> points) {
+        return points.map(TouchPoint::name).collect(Collectors.joining(", "));
     }
 
     private void therapy() {

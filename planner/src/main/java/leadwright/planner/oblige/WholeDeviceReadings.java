@@ -3,7 +3,9 @@ package leadwright.planner.oblige;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import leadwright.catalog.device.FunctionalEarth;
+import leadwright.catalog.device.Port;
 import leadwright.catalog.kit.Component;
 import leadwright.catalog.kit.Method;
 import leadwright.catalog.rules.QuantityKind;
@@ -31,18 +33,30 @@ final class WholeDeviceReadings {
                         .joining(asking.asked(quantity).method(method))
                         .map(joining -> Joinings.ofHousing(asking, joining, remarks))
                         .orElse(List.of());
+                sockets(asking, row, remarks);
                 if (asked.isEmpty()) {
                     remarks.notApplicable(
                             quantity.word(),
-                            "no accessible part is stated, and there is no protective earth: nothing to measure at",
+                            "no touch point is stated, and there is no protective earth: nothing to measure at",
                             row.basis().clause());
-                    remarks.warn("the device file states no accessible part: wrap the housing in foil and state it as a"
-                            + " touch point");
+                    remarks.warn("the device file states no touch point: wrap the housing in foil and state it as one");
                 }
                 asked.forEach(each -> all.addAll(inEveryState(asking, row, each, method)));
             }
         }
         return all;
+    }
+
+    /** Sockets are not among what is joined; nothing says of a socket that a person can touch its shell. */
+    private static void sockets(Asking asking, TestRow row, Remarks remarks) {
+        String sockets = asking.device().ports().stream().map(Port::name).collect(Collectors.joining(", "));
+        if (!sockets.isEmpty()) {
+            remarks.notApplicable(
+                    row.quantity().word() + " of sockets",
+                    "not joined with the accessible parts: " + sockets
+                            + "; a shell that a person can touch is to be stated as a touch point, and is joined then",
+                    row.basis().clause());
+        }
     }
 
     private static List<Draft> inEveryState(Asking asking, TestRow row, Asked asked, Optional<Method> method) {

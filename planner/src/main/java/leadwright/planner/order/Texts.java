@@ -196,8 +196,9 @@ record Texts(Scene scene) {
         what.earthSubject()
                 .ifPresent(subject -> text.append(" (").append(subject(subject)).append(')'));
         if (demand.isNothing() && what.place().isEmpty() && !what.of().isEmpty()) {
-            text.append(", of ").append(String.join(", ", what.of()));
+            text.append(", of ").append(of(what));
         }
+        what.insulatedFrom().ifPresent(each -> text.append(", against the ").append(each.replace("earth", earth())));
         what.sourcePolarity().ifPresent(each -> text.append("; source ").append(each.word()));
         what.method()
                 .filter(each -> each != Method.DIRECT)
@@ -209,6 +210,11 @@ record Texts(Scene scene) {
             text.append(", mode ").append(mode(what.mode()));
         }
         return text.append('.').toString();
+    }
+
+    private static String of(Obligation what) {
+        boolean mains = what.insulatedFrom().isPresent() && what.of().equals(List.of("mains"));
+        return mains ? "the mains part" : String.join(", ", what.of());
     }
 
     /** Between which poles the supply is read: the second word of the key, such as {@code line-to-earth}. */

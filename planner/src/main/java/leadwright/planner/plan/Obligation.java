@@ -90,6 +90,24 @@ public record Obligation(
         }
     }
 
+    /**
+     * What an insulation reading is taken against, in words: {@code mains part}, {@code protective earth} or {@code housing};
+     * empty for other readings.
+     */
+    public Optional<String> insulatedFrom() {
+        if (quantity != QuantityKind.INSULATION_RESISTANCE) {
+            return Optional.empty();
+        }
+        String subject = key.substring(key.indexOf('/') + 1);
+        if (subject.startsWith("mains-to-earth/") && of.equals(List.of("mains"))) {
+            return Optional.of("protective earth");
+        }
+        if (of.stream().anyMatch(each -> subject.startsWith("mains-to-" + each))) {
+            return Optional.of("mains part");
+        }
+        return Optional.of(demand.against().isEmpty() ? "protective earth" : "housing");
+    }
+
     /** Which of the phases in their fixed order it belongs to. */
     public Phase phase() {
         return switch (quantity) {

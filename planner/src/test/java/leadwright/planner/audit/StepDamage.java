@@ -145,6 +145,13 @@ final class StepDamage {
                         plan, takes(plan, Obligation::isTouch), step -> with(step, "onFail", Optional.empty())));
         ward(
                 Invariant.CAUTION,
+                "the insulation voltage without its caution",
+                plan -> Damage.obligation(
+                        plan,
+                        what -> what.phase() == Phase.ORDINARY && what.state() == MainsState.NORMAL,
+                        what -> with(what, "quantity", QuantityKind.INSULATION_RESISTANCE)));
+        ward(
+                Invariant.CAUTION,
                 "supply open without its caution",
                 plan -> Damage.step(
                         plan,

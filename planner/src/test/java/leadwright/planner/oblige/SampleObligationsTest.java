@@ -33,7 +33,8 @@ class SampleObligationsTest {
                     """),
             // Inlet to two points, and the cord. Unearthed: screw and two sockets, in six states; the two earthed
             // points in
-            // two. CF: 13 connections alone, BF: two functions. Totals of CF and of BF. Auxiliary: each of 15
+            // two; three pairs of the screw and the sockets. CF: 13 connections alone, BF: two functions. Totals of CF
+            // and of BF. Auxiliary: each of 15
             // connections.
             // On metal: two BF functions and their total, two polarities of the source.
             new Expected("brindlewick-ward-monitor", "k1-marrowgate-bench", Bench.THIRD, """
@@ -43,6 +44,7 @@ class SampleObligationsTest {
                     earth-leakage,               both open,       on,  ac,    1
                     touch-current,               both open,       on,  ac,    3
                     touch-current,               earth,           on,  ac,    5
+                    touch-current-between,       both open earth, on,  ac,    3
                     patient-leakage,             both open earth, on,  ac dc, 15
                     total-patient-leakage,       both open earth, on,  ac dc, 2
                     patient-auxiliary,           both open earth, on,  ac dc, 15
@@ -58,7 +60,7 @@ class SampleObligationsTest {
                     equipment-leakage,    both, on,  ac, 3
                     applied-part-leakage, both, on,  ac, 8
                     """),
-            // Unearthed: insert, shell, two sockets; insert against shell. CF: two spoons and five wires, BF: pads and
+            // Unearthed: insert, shell, two sockets: six pairs. CF: two spoons and five wires, BF: pads and
             // sensor. The total of CF is split in two, that of BF is left with one part each and falls away.
             new Expected("oddlebar-rescue-set", "k1-marrowgate-bench", Bench.THIRD, """
                     supply-voltage,              off,             off, -,     3
@@ -67,7 +69,7 @@ class SampleObligationsTest {
                     earth-leakage,               both open,       on,  ac,    1
                     touch-current,               both open,       on,  ac,    4
                     touch-current,               earth,           on,  ac,    5
-                    touch-current-between,       both open earth, on,  ac,    1
+                    touch-current-between,       both open earth, on,  ac,    6
                     patient-leakage,             both open earth, on,  ac dc, 9
                     total-patient-leakage,       both open earth, on,  ac dc, 2
                     patient-auxiliary,           both open earth, on,  ac dc, 10
@@ -83,13 +85,13 @@ class SampleObligationsTest {
                     functional-earth-leakage, both,       on,  ac, 1
                     applied-part-leakage,     both,       on,  ac, 12
                     """),
-            // One applied part: no totals. 64 wires each against the 63 others.
+            // Case, hook and socket: three pairs. One applied part: no totals. 64 wires each against the 63 others.
             new Expected("noctuary-sleep-recorder", "k1-marrowgate-bench", Bench.THIRD, """
                     supply-voltage,           off,             off, -,     3
                     tester-check,             off,             off, ac,    2
                     functional-earth-leakage, both open,       on,  ac,    1
                     touch-current,            both open earth, on,  ac,    3
-                    touch-current-between,    both open earth, on,  ac,    1
+                    touch-current-between,    both open earth, on,  ac,    3
                     patient-leakage,          both open earth, on,  ac dc, 6
                     patient-auxiliary,        both open,       on,  ac dc, 64
                     mains-on-applied-part,    both,            on,  ac,    12
@@ -114,7 +116,7 @@ class SampleObligationsTest {
                     earth-resistance,  off,  off,      -,  3
                     equipment-leakage, both, cold hot, ac, 1
                     """),
-            // With the supply open the warmer is off, in no mode: read once. Rail, tray and socket; rail against tray.
+            // With the supply open the warmer is off, in no mode: read once. Rail, tray and socket: three pairs.
             new Expected("dovecote-infant-warmer", "k1-marrowgate-bench", Bench.THIRD, """
                     supply-voltage,        off,        off,      -,     3
                     tester-check,          off,        off,      ac,    2
@@ -124,8 +126,8 @@ class SampleObligationsTest {
                     touch-current,         both,       cold hot, ac,    3
                     touch-current,         open,       cold,     ac,    3
                     touch-current,         earth,      cold hot, ac,    5
-                    touch-current-between, both earth, cold hot, ac,    1
-                    touch-current-between, open,       cold,     ac,    1
+                    touch-current-between, both earth, cold hot, ac,    3
+                    touch-current-between, open,       cold,     ac,    3
                     patient-leakage,       both earth, cold hot, ac dc, 1
                     patient-leakage,       open,       cold,     ac dc, 1
                     """),

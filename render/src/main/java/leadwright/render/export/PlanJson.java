@@ -221,7 +221,8 @@ public final class PlanJson {
         text("mark", limit.mark().name());
         text("clause", limit.clause());
         texts("sources", limit.sources());
-        out.writeBooleanField("confirmed", limit.confirmed());
+        // False exactly for the limits of the list unconfirmed-limits.
+        out.writeBooleanField("confirmed", !limit.unconfirmed());
     }
 
     private void step(Step step) throws IOException {

@@ -192,7 +192,7 @@ public final class RecordJson {
         out.writeStringField(Words.of(limit.get().bound()), limit.get().value().text());
         out.writeStringField("clause", limit.get().clause());
         out.writeStringField("mark", limit.get().mark().name());
-        out.writeBooleanField("confirmed", limit.get().confirmed());
+        out.writeBooleanField("confirmed", !limit.get().unconfirmed());
         out.writeEndObject();
     }
 

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leadwright.planner.Plan;
@@ -39,6 +40,23 @@ class PlanJsonTest {
         assertThat(violations(json.replaceFirst("\"at-most\"", "\"about\""))).isNotEmpty();
         assertThat(violations(json.replaceFirst("\"seconds\" ?: 10", "\"seconds\": \"10\"")))
                 .isNotEmpty();
+    }
+
+    @Test
+    void limitsThatAreNotConfirmedAreThoseOfTheList() {
+        // Of mark C without and of mark B without a house's confirmation: only the first is unconfirmed.
+        for (boolean fromText : List.of(false, true)) {
+            Plan plan = (fromText ? new SmallPlan().confirmed() : new SmallPlan()).plan();
+            Matcher limits = Pattern.compile("\"limit\": \\{\\s*\"id\": \"([^\"]+)\"[^}]*\"confirmed\": (true|false)")
+                    .matcher(PlanJson.of(plan));
+            TreeSet<String> open = new TreeSet<>();
+            TreeSet<String> settled = new TreeSet<>();
+            while (limits.find()) {
+                (limits.group(2).equals("true") ? settled : open).add(limits.group(1));
+            }
+            assertThat(open).containsExactlyElementsOf(new TreeSet<>(plan.unconfirmedLimits()));
+            assertThat(fromText ? settled : open).isNotEmpty();
+        }
     }
 
     @Test
