@@ -1,6 +1,7 @@
 package leadwright.render.sheet;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -28,7 +29,10 @@ final class RowWords {
     /** What is measured on and at which jacks: the first line of a row. */
     String what(Obligation reading, Optional<Hookup> hookup) {
         String jacks = hookup.map(each -> jacks(reading.demand(), each)).orElse("");
-        return subject(reading) + (jacks.isEmpty() ? "" : ": " + jacks);
+        String against = reading.insulatedFrom()
+                .map(each -> " against the " + terms.say(each))
+                .orElse("");
+        return subject(reading) + against + (jacks.isEmpty() ? "" : ": " + jacks);
     }
 
     private String subject(Obligation reading) {
@@ -45,7 +49,7 @@ final class RowWords {
                     ? names.place(reading.place().get())
                     : names.subject(demand.measured());
         }
-        return reading.place().map(names::place).orElseGet(() -> named(reading.of()));
+        return reading.place().map(names::place).orElseGet(() -> named(reading));
     }
 
     /** The subject as the key names it: {@code line-to-earth}, {@code known-resistor/start}. */
@@ -58,6 +62,11 @@ final class RowWords {
                 .replace("/", ", ");
         String words = reading.quantity() == QuantityKind.SUPPLY_VOLTAGE ? terms.say(subject) : subject;
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    private String named(Obligation reading) {
+        boolean mains = reading.insulatedFrom().isPresent() && reading.of().equals(List.of("mains"));
+        return mains ? "Mains part" : named(reading.of());
     }
 
     private String named(Collection<String> of) {

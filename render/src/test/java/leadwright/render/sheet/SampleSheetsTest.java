@@ -3,6 +3,7 @@ package leadwright.render.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,7 +15,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import leadwright.catalog.house.House;
 import leadwright.catalog.read.DeviceReader;
+import leadwright.catalog.read.HouseReader;
 import leadwright.catalog.read.KitReader;
+import leadwright.catalog.rules.QuantityKind;
 import leadwright.catalog.table.RuleSets;
 import leadwright.planner.Outcome;
 import leadwright.planner.Plan;
@@ -27,6 +30,7 @@ import leadwright.planner.plan.Occasion;
 import leadwright.planner.plan.Reading;
 import leadwright.planner.plan.Step;
 import leadwright.render.diagram.Diagrams;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -144,12 +148,33 @@ class SampleSheetsTest {
         return found;
     }
 
+    @Test
+    void everyInsulationRowSaysAgainstWhatItIsRead() throws IOException {
+        House house = HouseReader.read(
+                        "house", "leadwright: house/1\ninsulation: always\n".getBytes(StandardCharsets.UTF_8))
+                .orThrow();
+        Plan plan = plan("brindlewick-ward-monitor", "k1-marrowgate-bench", "iec-62353-2014", house);
+        String sheet = BenchSheet.xhtml(plan, Diagrams.draw(plan), List.of());
+        List<String> rows = found(sheet, "<b>([^<]* against the [^<]*)</b>");
+        assertThat(rows)
+                .hasSize((int) plan.readings().stream()
+                        .filter(each -> each.obligation().quantity() == QuantityKind.INSULATION_RESISTANCE)
+                        .count())
+                .doesNotHaveDuplicates()
+                .contains("Mains part against the protective earth")
+                .contains("ECG, all 10 against the mains part: jack 1");
+    }
+
     private static Plan plan(String device, String kit, String rules) throws IOException {
+        return plan(device, kit, rules, House.defaults());
+    }
+
+    private static Plan plan(String device, String kit, String rules, House house) throws IOException {
         Outcome outcome = Planner.plan(new Request(
                 DeviceReader.read(device, sample(device)).orThrow(),
                 KitReader.read(kit, sample(kit)).orThrow(),
                 RuleSets.builtIn().find(rules).orElseThrow(),
-                House.defaults(),
+                house,
                 Occasion.RECURRENT,
                 Optional.empty()));
         assertThat(outcome).isInstanceOf(Outcome.Planned.class);
