@@ -162,7 +162,7 @@ class SampleSheetsTest {
                         .count())
                 .doesNotHaveDuplicates()
                 .contains("Mains part against the protective earth")
-                .contains("ECG, all 10 against the mains part: jack 1");
+                .contains("ECG, all 10 against the mains part: jack\u00a01");
     }
 
     private static Plan plan(String device, String kit, String rules) throws IOException {
