@@ -32,4 +32,44 @@ public record KitItem(
         ends = List.copyOf(ends);
         also = List.copyOf(also);
     }
+
+    /** The same item with another stock. */
+    public KitItem withStock(int other) {
+        return new KitItem(
+                id, kind, ends, branches, also, length, conductor, current, voltage, capacitance, other, price);
+    }
+
+    /** The same item rated for another voltage. */
+    public KitItem withVoltage(Quantity rated) {
+        return new KitItem(
+                id,
+                kind,
+                ends,
+                branches,
+                also,
+                length,
+                conductor,
+                current,
+                Optional.of(rated),
+                capacitance,
+                stock,
+                price);
+    }
+
+    /** The same item with another conductor that is rated for this current. */
+    public KitItem withConductor(String other, Quantity rated) {
+        return new KitItem(
+                id,
+                kind,
+                ends,
+                branches,
+                also,
+                length,
+                Optional.of(other),
+                Optional.of(rated),
+                voltage,
+                capacitance,
+                stock,
+                price);
+    }
 }

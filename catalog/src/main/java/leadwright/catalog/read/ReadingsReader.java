@@ -13,6 +13,7 @@ import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.quantity.QuantityException;
 import leadwright.catalog.readings.Nulls;
 import leadwright.catalog.readings.Readings;
+import leadwright.catalog.readings.ReadingsTable;
 import leadwright.catalog.readings.Shown;
 import leadwright.catalog.readings.Taken;
 import leadwright.catalog.text.CsvForm;
@@ -31,27 +32,6 @@ public final class ReadingsReader {
     private static final List<String> OCCASIONS =
             List.of("acceptance", "after-repair", "recurrent", "after-loan", "incident");
     private static final List<Dimension> READ = List.of(Dimension.CURRENT, Dimension.RESISTANCE, Dimension.VOLTAGE);
-
-    /** Columns of the readings table that a plan is written with; they repeat the plan and are not read back. */
-    private static final Set<String> OF_THE_PLAN = Set.of(
-            "hookup",
-            "state",
-            "mode",
-            "quantity",
-            "of",
-            "measured",
-            "against",
-            "earthed",
-            "place",
-            "method",
-            "component",
-            "network",
-            "source-polarity",
-            "bound",
-            "limit",
-            "limit-id",
-            "mark",
-            "clause");
 
     private final String file;
     private final Fields top;
@@ -75,7 +55,7 @@ public final class ReadingsReader {
                         KIND,
                         "readings",
                         Set.of("device.accessories"),
-                        OF_THE_PLAN,
+                        Set.copyOf(ReadingsTable.OF_THE_PLAN),
                         top -> new ReadingsReader(file, top).readings())
                 : Document.read(file, bytes, KIND, top -> new ReadingsReader(file, top).readings());
     }

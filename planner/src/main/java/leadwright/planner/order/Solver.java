@@ -3,9 +3,7 @@ package leadwright.planner.order;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import leadwright.planner.plan.Obligation;
-import leadwright.planner.plan.Obligation.Phase;
 
 /**
  * Phase 7: the cheapest route, with its proof.
@@ -80,60 +78,38 @@ final class Solver {
                 answer.settled() + lowest.settled());
     }
 
-    /**
-     * Seconds of one search, for tests: with or without twins, with selections followed exactly or not.
-     *
-     * @return empty where a limit ends the search
-     */
-    OptionalInt seconds(Grain grain, boolean exact, boolean twins) {
-        Problem problem = problem(replugs, grain);
-        Lineup lineup = new Lineup(twins ? new Twins(problem).families() : List.of());
-        Search.Outcome outcome = new Search(problem, new Bound(problem), exact, grain, lineup, NODES).run();
-        return outcome.route().isPresent() ? OptionalInt.of(problem.base() + outcome.least()) : OptionalInt.empty();
-    }
-
-    /** Families of twins, for tests. */
-    int twins() {
-        return new Twins(problem(replugs, Grain.EVERY)).families().size();
-    }
-
     private Answer solve(Replugs replugs) {
-        Problem fine = problem(replugs, Grain.EVERY);
-        boolean free = fine.units().stream().anyMatch(unit -> !unit.bound());
-        if (!free || within(fine, FREE_IN_ONE_BLOCK, FREE_IN_ALL)) {
-            return exact(fine, free ? Grain.EVERY : Grain.NONE);
+        Task fine = task(replugs, Grain.EVERY);
+        if (!fine.isFree() || fine.within(FREE_IN_ONE_BLOCK, FREE_IN_ALL)) {
+            return exact(fine);
         }
-        Grain grain = Grain.UNSETTLED;
-        Problem coarse = problem(replugs, grain);
-        if (!withinUnsettled(coarse)) {
-            grain = Grain.NONE;
-            coarse = problem(replugs, grain);
-        }
-        Search.Outcome best = search(coarse, true, grain).run();
-        Search.Outcome lowest = search(coarse, false, grain).run();
+        Task unsettled = task(replugs, Grain.UNSETTLED);
+        Task coarse = unsettled.within(FREE_IN_ONE_BLOCK, FREE_IN_ALL) ? unsettled : task(replugs, Grain.NONE);
+        Search.Outcome best = coarse.search(true).run();
+        Search.Outcome lowest = coarse.search(false).run();
         int settled = best.settled() + lowest.settled();
-        int least = proven() ? Math.max(0, lowest.least() - (grain == Grain.NONE ? slack(coarse) : 0)) : 0;
+        int least = proven() ? Math.max(0, lowest.least() - coarse.slack()) : 0;
         if (best.route().isEmpty()) {
-            return around(coarse, grain, least, settled);
+            return around(coarse, least, settled);
         }
         Route route = best.route().get();
         boolean open = least < route.seconds();
-        if (open && settled < NODES / 4 && within(fine, MOST_IN_ONE_BLOCK, MOST_IN_ALL)) {
-            Search.Outcome every = search(fine, true, Grain.EVERY).run();
+        if (open && settled < NODES / 4 && fine.within(MOST_IN_ONE_BLOCK, MOST_IN_ALL)) {
+            Search.Outcome every = fine.search(true).run();
             settled += every.settled();
             least = Math.max(least, every.least());
             if (every.route().isPresent()) {
-                return new Answer(fine, every.route().get(), every.least(), settled);
+                return new Answer(fine.problem(), every.route().get(), every.least(), settled);
             }
         }
-        return new Answer(coarse, route, Math.min(least, route.seconds()), settled);
+        return new Answer(coarse.problem(), route, Math.min(least, route.seconds()), settled);
     }
 
-    private Answer exact(Problem fine, Grain grain) {
-        Search.Outcome best = search(fine, true, grain).run();
+    private Answer exact(Task fine) {
+        Search.Outcome best = fine.search(true).run();
         return best.route()
-                .map(route -> new Answer(fine, route, route.seconds(), best.settled()))
-                .orElseGet(() -> around(fine, grain, best.least(), best.settled()));
+                .map(route -> new Answer(fine.problem(), route, route.seconds(), best.settled()))
+                .orElseGet(() -> around(fine, best.least(), best.settled()));
     }
 
     /**
@@ -144,12 +120,13 @@ final class Solver {
         return scene.times().settling() >= 2 * scene.times().select();
     }
 
-    /** Insulation and mains on a part need no settling: there each further visit of a class may save its two selections. */
-    private int slack(Problem coarse) {
-        return coarse.units().stream()
-                .filter(unit -> !unit.bound() && unit.phase() != Phase.ORDINARY)
-                .mapToInt(unit -> 2 * scene.times().select() * (unit.demands().cardinality() - 1))
-                .sum();
+    private Task task(Replugs replugs, Grain grain) {
+        return Task.of(problem(replugs, grain), grain, NODES);
+    }
+
+    /** The problem of this bench at a grain. */
+    Problem problem(Grain grain) {
+        return problem(replugs, grain);
     }
 
     private Problem problem(Replugs replugs, Grain grain) {
@@ -157,40 +134,12 @@ final class Solver {
         return Problem.of(scene, poses, replugs, classes, opening, firstSite);
     }
 
-    private static boolean within(Problem problem, double inOneBlock, double inAll) {
-        return within(problem, problem.blocks().stream().flatMap(List::stream).toList(), inOneBlock, inAll);
-    }
-
-    private static boolean withinUnsettled(Problem problem) {
-        List<Problem.Block> blocks = problem.blocks().stream()
-                .flatMap(List::stream)
-                .filter(block -> block.phase() != Phase.ORDINARY)
-                .toList();
-        return within(problem, blocks, FREE_IN_ONE_BLOCK, FREE_IN_ALL);
-    }
-
-    private static boolean within(Problem problem, List<Problem.Block> blocks, double inOneBlock, double inAll) {
-        Lineup lineup = new Lineup(new Twins(problem).families());
-        BitSet free = new BitSet();
-        blocks.forEach(block -> free.or(block.free()));
-        double most = blocks.stream()
-                .mapToDouble(block -> lineup.freedom(block.free()))
-                .max()
-                .orElse(0);
-        return lineup.freedom(free) <= inAll && most <= inOneBlock;
-    }
-
-    private Search search(Problem problem, boolean exact, Grain grain) {
-        Lineup lineup = new Lineup(grain == Grain.NONE ? List.of() : new Twins(problem).families());
-        return new Search(problem, new Bound(problem), exact, grain, lineup, NODES);
-    }
-
     /** A good route where the best could not be found. */
-    private Answer around(Problem problem, Grain grain, int least, int settled) {
+    private Answer around(Task task, int least, int settled) {
         int sum = settled;
         Optional<Route> best = Optional.empty();
         for (int width : WIDTHS) {
-            Search.Outcome outcome = search(problem, true, grain).beam(width);
+            Search.Outcome outcome = task.search(true).beam(width);
             sum += outcome.settled();
             if (outcome.route().isPresent()
                     && best.map(route -> route.seconds() > outcome.route().get().seconds())
@@ -199,7 +148,7 @@ final class Solver {
             }
         }
         int settledAll = sum;
-        return best.map(route -> new Answer(problem, route, Math.min(least, route.seconds()), settledAll))
+        return best.map(route -> new Answer(task.problem(), route, Math.min(least, route.seconds()), settledAll))
                 .orElseThrow(() -> new IllegalStateException("no order was found"));
     }
 }

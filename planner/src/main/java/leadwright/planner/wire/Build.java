@@ -60,8 +60,7 @@ final class Build {
         for (Bundle each : bundles) {
             named.add(new Bundle(id + ".b" + (named.size() + 1), each.connections(), each.jacks(), each.links()));
         }
-        List<String> order =
-                scene.connections().stream().map(each -> each.name()).toList();
+        List<String> order = panel();
         chains.sort(Comparator.comparingInt(chain -> order.indexOf(chain.connection())));
         return new Hookup(id, named, chains, earth());
     }
@@ -95,7 +94,7 @@ final class Build {
         for (Option.Placement placement : layout.placements()) {
             place(placement, open, reach);
         }
-        Map<Integer, List<String>> connections = new TreeMap<>();
+        int first = chains.size();
         Map<Leaf, List<Integer>> waiting = new HashMap<>();
         draft.connectionsOf(cell).stream()
                 .forEach(e -> waiting.computeIfAbsent(scene.leaves().get(e), key -> new ArrayList<>())
@@ -112,17 +111,41 @@ final class Build {
                 items.addAll(end.items());
                 String name = scene.name(waiting.get(seat.leaf()).remove(0));
                 chains.add(new Chain(name, items, end.jack(), items.size() + 1));
-                connections
-                        .computeIfAbsent(end.jack(), key -> new ArrayList<>())
-                        .add(name);
             }
         }
-        List<String> order =
-                scene.connections().stream().map(each -> each.name()).toList();
+        if (!linked) {
+            inPanelOrder(chains.subList(first, chains.size()));
+        }
+        List<String> order = panel();
+        Map<Integer, List<String>> connections = new TreeMap<>();
+        for (Chain chain : chains.subList(first, chains.size())) {
+            connections.computeIfAbsent(chain.jack(), key -> new ArrayList<>()).add(chain.connection());
+        }
         connections.forEach((number, names) -> {
             names.sort(Comparator.comparingInt(order::indexOf));
             bundles.add(new Bundle(id, names, linked ? jacks : List.of(number), linked ? links : List.of()));
         });
+    }
+
+    private List<String> panel() {
+        return scene.connections().stream().map(each -> each.name()).toList();
+    }
+
+    /**
+     * Gives the jacks of one cell to its trees in panel order, so that fewer wires cross. The jacks of a cell are always tied
+     * together: which of them is whose makes no difference to any reading.
+     */
+    private void inPanelOrder(List<Chain> cell) {
+        List<String> order = panel();
+        Map<Integer, Integer> place = new TreeMap<>();
+        for (Chain chain : cell) {
+            place.merge(chain.jack(), order.indexOf(chain.connection()), Math::min);
+        }
+        List<Integer> jacks = new ArrayList<>(place.keySet());
+        List<Integer> trees =
+                jacks.stream().sorted(Comparator.comparing(place::get)).toList();
+        cell.replaceAll(chain ->
+                new Chain(chain.connection(), chain.items(), jacks.get(trees.indexOf(chain.jack())), chain.contacts()));
     }
 
     private void place(Option.Placement placement, List<Open> open, long reach) {

@@ -26,57 +26,32 @@ final class WhatIf {
 
     /** The kit with so many more of some items. */
     static Kit more(Kit kit, Map<String, Integer> more) {
-        return with(kit, item -> stocked(item, item.stock() + more.getOrDefault(item.id(), 0)));
+        return with(kit, item -> item.withStock(item.stock() + more.getOrDefault(item.id(), 0)));
     }
 
     /** The kit with so many more of every item. */
     static Kit plenty(Kit kit, int more) {
-        return with(kit, item -> stocked(item, item.stock() + more));
+        return with(kit, item -> item.withStock(item.stock() + more));
     }
 
     /** The kit with every item rated for so much current, and every conductor stated. */
     static Kit carrying(Kit kit, Quantity current) {
-        return with(
-                kit,
-                item -> new KitItem(
-                        item.id(),
-                        item.kind(),
-                        item.ends(),
-                        item.branches(),
-                        item.also(),
-                        item.length(),
-                        item.conductor().or(() -> Optional.of("2.5 mm2")),
-                        Optional.of(current),
-                        item.voltage(),
-                        item.capacitance(),
-                        item.stock(),
-                        item.price()));
+        return with(kit, item -> item.withConductor(item.conductor().orElse("2.5 mm2"), current));
     }
 
     /** The kit with an earth test that nulls any leads. */
     static Kit unlimitedNull(Kit kit) {
-        return earthTest(
-                kit,
-                test -> new EarthTest(
-                        test.currents(),
-                        test.source(),
-                        test.openCircuit(),
-                        test.wiring(),
-                        Optional.empty(),
-                        test.sockets()));
+        return earthTest(kit, test -> nullingAny(test, test.openCircuit()));
     }
 
     /** The kit with an earth test that drives its current through any leads, and nulls them. */
     static Kit strongSource(Kit kit) {
-        return earthTest(
-                kit,
-                test -> new EarthTest(
-                        test.currents(),
-                        test.source(),
-                        Quantity.volts(1_000_000_000L),
-                        test.wiring(),
-                        Optional.empty(),
-                        test.sockets()));
+        return earthTest(kit, test -> nullingAny(test, Quantity.volts(1_000_000_000L)));
+    }
+
+    private static EarthTest nullingAny(EarthTest test, Quantity openCircuit) {
+        return new EarthTest(
+                test.currents(), test.source(), openCircuit, test.wiring(), Optional.empty(), test.sockets());
     }
 
     private static Kit earthTest(Kit kit, UnaryOperator<EarthTest> change) {
@@ -102,23 +77,7 @@ final class WhatIf {
 
     /** The kit with these items rated for so much voltage. */
     static Kit rated(Kit kit, Collection<String> ids, Quantity voltage) {
-        return with(
-                kit,
-                item -> !ids.contains(item.id())
-                        ? item
-                        : new KitItem(
-                                item.id(),
-                                item.kind(),
-                                item.ends(),
-                                item.branches(),
-                                item.also(),
-                                item.length(),
-                                item.conductor(),
-                                item.current(),
-                                Optional.of(voltage),
-                                item.capacitance(),
-                                item.stock(),
-                                item.price()));
+        return with(kit, item -> ids.contains(item.id()) ? item.withVoltage(voltage) : item);
     }
 
     /** The kit with one kind of item more. */
@@ -148,22 +107,6 @@ final class WhatIf {
     private static Kit with(Kit kit, UnaryOperator<KitItem> change) {
         return new Kit(
                 kit.name(), kit.tester(), kit.items().stream().map(change).toList(), kit.checks(), kit.connectors());
-    }
-
-    private static KitItem stocked(KitItem item, int stock) {
-        return new KitItem(
-                item.id(),
-                item.kind(),
-                item.ends(),
-                item.branches(),
-                item.also(),
-                item.length(),
-                item.conductor(),
-                item.current(),
-                item.voltage(),
-                item.capacitance(),
-                stock,
-                item.price());
     }
 
     /** The device with everything at the tester's place. */

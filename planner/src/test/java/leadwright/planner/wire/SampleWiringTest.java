@@ -14,6 +14,7 @@ import leadwright.catalog.table.Connectors;
 import leadwright.catalog.table.RuleSets;
 import leadwright.planner.oblige.Obligations;
 import leadwright.planner.oblige.Oblige;
+import leadwright.planner.plan.Chain;
 import leadwright.planner.plan.Occasion;
 import org.junit.jupiter.api.Test;
 
@@ -27,6 +28,15 @@ class SampleWiringTest {
         assertThat(wiring.proof().optimal()).isTrue();
         assertThat(wiring.hookups()).hasSize(2);
         assertThat(wiring.uncovered()).isEmpty();
+    }
+
+    /** All leads joined: which jack is whose makes no difference to the reading, so none crosses another. */
+    @Test
+    void jacks_that_are_always_tied_together_follow_the_panel() throws IOException {
+        Wiring wiring = wire("brindlewick-ward-monitor", "k1-marrowgate-bench", "nfpa-99-2012");
+        assertThat(wiring.hookups()).hasSize(1);
+        assertThat(wiring.hookups().get(0).chains().stream().map(Chain::jack).toList())
+                .isSorted();
     }
 
     private static Wiring wire(String device, String kit, String rules) throws IOException {

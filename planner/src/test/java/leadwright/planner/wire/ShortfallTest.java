@@ -47,7 +47,7 @@ class ShortfallTest {
                     .toList();
             List<KitItem> fewer = small.kit().items().stream()
                     .map(item ->
-                            stocked(item, random.nextInt(100) < 60 ? random.nextInt(item.stock() + 1) : item.stock()))
+                            item.withStock(random.nextInt(100) < 60 ? random.nextInt(item.stock() + 1) : item.stock()))
                     .toList();
             return new Short(small, with(small.kit(), fewer), wanted);
         }
@@ -233,27 +233,11 @@ class ShortfallTest {
         return with(
                 kit,
                 kit.items().stream()
-                        .map(item -> stocked(item, item.stock() + more.getOrDefault(item.id(), 0)))
+                        .map(item -> item.withStock(item.stock() + more.getOrDefault(item.id(), 0)))
                         .toList());
     }
 
     private static Kit with(Kit kit, List<KitItem> items) {
         return new Kit(kit.name(), kit.tester(), items, kit.checks(), kit.connectors());
-    }
-
-    private static KitItem stocked(KitItem item, int stock) {
-        return new KitItem(
-                item.id(),
-                item.kind(),
-                item.ends(),
-                item.branches(),
-                item.also(),
-                item.length(),
-                item.conductor(),
-                item.current(),
-                item.voltage(),
-                item.capacitance(),
-                stock,
-                item.price());
     }
 }

@@ -18,9 +18,9 @@ import leadwright.planner.plan.Reading;
 /**
  * Jacks that the tester ties for the readings of one hookup.
  *
- * @param name a letter; empty where no lane is left for a bracket, so that the words alone name the jacks
+ * @param name a letter; empty where no lane is left for a bracket or one jack stands alone: the words alone name the jacks
  * @param lane of its bracket, from the jacks outwards; brackets that do not reach over each other share one
- * @param jacks at least two, ascending
+ * @param jacks ascending; one alone only where it is tied to earth, which a bracket could not show
  * @param purposes what is read with them tied
  */
 record Ties(String name, int lane, List<Integer> jacks, List<String> purposes) {
@@ -35,20 +35,26 @@ record Ties(String name, int lane, List<Integer> jacks, List<String> purposes) {
         for (Reading reading : taken(plan, hookup)) {
             Demand demand = reading.obligation().demand();
             String what = FramePainter.quantity(plan, reading);
-            add(found, jacks(hookup, demand.measured()), what);
+            add(found, 2, jacks(hookup, demand.measured()), what);
             if (!againstOthers(hookup, demand, demand.against())) {
-                add(found, jacks(hookup, demand.against()), "other pole, " + what);
+                add(found, 2, jacks(hookup, demand.against()), "other pole, " + what);
             }
             if (!againstOthers(hookup, demand, demand.earthed())) {
-                add(found, jacks(hookup, demand.earthed()), Panel.say(plan, "earthed, ") + what);
+                add(found, 1, jacks(hookup, demand.earthed()), Panel.say(plan, "earthed, ") + what);
             }
         }
         List<Ties> ties = new ArrayList<>();
+        List<Ties> single = new ArrayList<>();
         found.forEach((jacks, what) -> {
+            if (jacks.size() == 1) {
+                single.add(new Ties("", lanes, jacks, List.copyOf(what)));
+                return;
+            }
             int lane = lane(ties, jacks);
             String letter = String.valueOf((char) ('A' + ties.size() % 26));
             ties.add(new Ties(lane < lanes ? letter : "", lane, jacks, List.copyOf(what)));
         });
+        ties.addAll(single);
         return ties;
     }
 
@@ -118,8 +124,8 @@ record Ties(String name, int lane, List<Integer> jacks, List<String> purposes) {
         return jacks;
     }
 
-    private static void add(Map<List<Integer>, Set<String>> found, SortedSet<Integer> jacks, String what) {
-        if (jacks.size() > 1) {
+    private static void add(Map<List<Integer>, Set<String>> found, int least, SortedSet<Integer> jacks, String what) {
+        if (jacks.size() >= least) {
             found.computeIfAbsent(List.copyOf(jacks), each -> new LinkedHashSet<>())
                     .add(what);
         }

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import leadwright.catalog.kit.Component;
 import leadwright.catalog.kit.MeasuringNetwork;
 import leadwright.catalog.kit.Method;
+import leadwright.catalog.readings.ReadingsTable;
 import leadwright.catalog.rules.Limit;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Obligation;
@@ -18,28 +20,10 @@ import leadwright.planner.plan.Reading;
  */
 public final class PlanCsv {
 
-    private static final List<String> HEADER = List.of(
-            "id",
-            "hookup",
-            "state",
-            "mode",
-            "quantity",
-            "of",
-            "measured",
-            "against",
-            "earthed",
-            "place",
-            "method",
-            "component",
-            "network",
-            "source-polarity",
-            "bound",
-            "limit",
-            "limit-id",
-            "mark",
-            "clause",
-            "value",
-            "remark");
+    private static final List<String> HEADER = Stream.of(
+                    List.of("id"), ReadingsTable.OF_THE_PLAN, List.of("value", "remark"))
+            .flatMap(List::stream)
+            .toList();
 
     private PlanCsv() {}
 

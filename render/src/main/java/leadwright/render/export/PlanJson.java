@@ -1,13 +1,7 @@
 package leadwright.render.export;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -53,15 +47,7 @@ public final class PlanJson {
 
     /** The whole file, ended by a line feed. */
     public static String of(Plan plan) {
-        StringWriter text = new StringWriter();
-        Separators spaced = Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER);
-        try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
-            out.setPrettyPrinter(new DefaultPrettyPrinter(spaced).withObjectIndenter(new DefaultIndenter("  ", "\n")));
-            new PlanJson(out).plan(plan);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return text.append('\n').toString();
+        return JsonText.of(out -> new PlanJson(out).plan(plan));
     }
 
     /** A piece of the file. */

@@ -33,7 +33,7 @@ final class Planned {
         return all;
     }
 
-    private static Plan plan(String device, String kit, String rules) {
+    static Plan plan(String device, String kit, String rules) {
         Outcome outcome = Planner.plan(new Request(
                 Sketch.device(Sketch.sample(device)),
                 Sketch.kit(Sketch.sample(kit)),

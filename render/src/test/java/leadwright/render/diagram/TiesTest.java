@@ -3,6 +3,7 @@ package leadwright.render.diagram;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import leadwright.planner.Plan;
 import org.junit.jupiter.api.Test;
 
 class TiesTest {
@@ -49,5 +50,13 @@ class TiesTest {
                         assertThat(one.bracketed()).isEqualTo(one.lane() < TesterPainter.LANES);
                     }
                 }));
+    }
+
+    /** An internally powered device has its wrapped case tied to earth, by one jack alone. */
+    @Test
+    void one_jack_that_is_tied_to_earth_is_named() {
+        Plan plan = Planned.plan("wickling-rhythm-card", "k1-marrowgate-bench", "iec-62353-2014");
+        assertThat(Ties.words(Ties.of(plan, plan.hookups().get(0), TesterPainter.LANES)))
+                .contains("4: earthed, applied part leakage");
     }
 }

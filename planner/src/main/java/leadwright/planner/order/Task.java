@@ -1,0 +1,76 @@
+package leadwright.planner.order;
+
+import java.util.BitSet;
+import java.util.List;
+import leadwright.planner.plan.Obligation.Phase;
+
+/** A problem at one grain, with the twins and the bound that every search of it shares. */
+final class Task {
+    private final Problem problem;
+    private final Grain grain;
+    private final Lineup lineup;
+    private final int limit;
+    private Bound bound;
+
+    /** @param limit nodes of one search */
+    Task(Problem problem, Grain grain, Lineup lineup, int limit) {
+        this.problem = problem;
+        this.grain = grain;
+        this.lineup = lineup;
+        this.limit = limit;
+    }
+
+    static Task of(Problem problem, Grain grain, int limit) {
+        return new Task(problem, grain, new Lineup(new Twins(problem).families()), limit);
+    }
+
+    Problem problem() {
+        return problem;
+    }
+
+    /** Whether any reading may be taken in several hookups. */
+    boolean isFree() {
+        return problem.units().stream().anyMatch(unit -> !unit.bound());
+    }
+
+    /**
+     * Whether the readings that choose their hookup one by one have so few ways to.
+     *
+     * @param inOneBlock binary logarithm of the ways in one visit
+     * @param inAll the same of all
+     */
+    boolean within(double inOneBlock, double inAll) {
+        BitSet free = new BitSet();
+        double most = 0;
+        for (List<Problem.Block> blocks : problem.blocks()) {
+            for (Problem.Block block : blocks) {
+                if (grain.fine(block.phase())) {
+                    free.or(block.free());
+                    most = Math.max(most, lineup.freedom(block.free()));
+                }
+            }
+        }
+        return lineup.freedom(free) <= inAll && most <= inOneBlock;
+    }
+
+    /**
+     * Seconds by which going class by class may cost more than the best way of sharing out: insulation and mains on a part need
+     * no settling, so that each further visit of a class may save its two selections.
+     */
+    int slack() {
+        int select = problem.scene().times().select();
+        return problem.units().stream()
+                .filter(unit -> !unit.bound() && unit.phase() != Phase.ORDINARY && !grain.fine(unit.phase()))
+                .mapToInt(unit -> 2 * select * (unit.demands().cardinality() - 1))
+                .sum();
+    }
+
+    /** @param exact see {@link Search} */
+    Search search(boolean exact) {
+        // Most problems are only weighed, and a bound is dear: it is made for the first search.
+        if (bound == null) {
+            bound = new Bound(problem);
+        }
+        return new Search(problem, bound, exact, grain, lineup, limit);
+    }
+}
