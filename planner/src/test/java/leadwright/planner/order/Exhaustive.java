@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import leadwright.catalog.device.Battery;
 import leadwright.catalog.kit.AtRest;
-import leadwright.planner.plan.Chain;
 import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.MainsState;
 import leadwright.planner.plan.MainsState.Fault;
@@ -23,6 +22,7 @@ import leadwright.planner.plan.Obligation.Phase;
  */
 final class Exhaustive {
     private final Bench bench;
+    private final Pairings pairings;
     private final List<Obligation> readings = new ArrayList<>();
     private final List<Integer> takenIn = new ArrayList<>();
     private final List<Integer> before = new ArrayList<>();
@@ -33,6 +33,7 @@ final class Exhaustive {
 
     Exhaustive(Bench bench) {
         this.bench = bench;
+        this.pairings = new Pairings(bench);
         modes.addAll(bench.modes.keySet());
         for (Obligation each : bench.wanted) {
             if (each.phase() != Phase.EARTH) {
@@ -115,7 +116,7 @@ final class Exhaustive {
         for (int h = 0; h < bench.hookups.size(); h++) {
             Hookup hookup = bench.hookups.get(h);
             if (!earth || !hookup.earth().isEmpty()) {
-                int cost = replug(Map.of(), joints(hookup, false), new ArrayList<>()) + (earth ? earthWork() : 0);
+                int cost = pairings.first(hookup) + (earth ? earthWork() : 0);
                 put(cost, new Node(h, earth, MainsState.OFF, Polarity.NONE, false, 0, "", false, "", false, 0, 0));
             }
         }
@@ -326,10 +327,7 @@ final class Exhaustive {
         }
     }
 
-    /** Least seconds, and for each way of pairing that takes them, the owners of the joints that change. */
-    private record Change(int seconds, List<List<String>> changed) {}
-
-    private final Map<String, Change> changes = new HashMap<>();
+    private final Map<String, Pairings.Change> changes = new HashMap<>();
 
     private void plug(Node n, int cost) {
         boolean dead = n.state() == MainsState.OFF;
@@ -348,18 +346,18 @@ final class Exhaustive {
                 continue;
             }
             int to = h;
-            Change change = changes.computeIfAbsent(n.hookup() + " " + n.earthLead() + " " + h, key -> {
-                List<List<String>> now = new ArrayList<>();
-                return new Change(replug(joints(from, n.earthLead()), joints(bench.hookups.get(to), false), now), now);
-            });
+            Pairings.Change change = changes.computeIfAbsent(
+                    n.hookup() + " " + n.earthLead() + " " + h,
+                    key -> pairings.between(from, n.earthLead(), bench.hookups.get(to)));
             int seconds = change.seconds();
             boolean therapy = change.changed().stream()
-                    .allMatch(changed -> changed.stream().anyMatch(each -> bench.therapy.containsKey(part(each))));
+                    .allMatch(changed ->
+                            changed.stream().anyMatch(each -> bench.therapy.containsKey(Pairings.part(each))));
             boolean bare = change.changed().stream()
                     .allMatch(changed -> changed.stream()
                             .anyMatch(each -> each.isEmpty()
                                     || each.equals("touch-probe")
-                                    || bench.therapy.containsKey(part(each))
+                                    || bench.therapy.containsKey(Pairings.part(each))
                                     || each.startsWith("!")));
             if (dead ? !(therapy && n.on()) : !bare) {
                 put(
@@ -379,118 +377,5 @@ final class Exhaustive {
                                 n.done()));
             }
         }
-    }
-
-    private static String part(String connection) {
-        return connection.contains(".") ? connection.substring(0, connection.indexOf('.')) : connection;
-    }
-
-    /** Joints with their owner: from, to, connection, kind. */
-    private Map<List<String>, Integer> joints(Hookup hookup, boolean earthLead) {
-        Map<List<String>, Integer> joints = new HashMap<>();
-        for (Chain chain : hookup.chains()) {
-            String from = chain.connection();
-            for (String item : chain.items()) {
-                if (!from.equals("touch-probe")) {
-                    String kind = from.contains(".") ? bench.parts.get(part(from)) : "lab";
-                    joints.put(List.of(from, item, chain.connection(), kind), 0);
-                }
-                from = item;
-            }
-            joints.put(List.of(from, "jack-" + chain.jack(), chain.connection(), "lab"), 0);
-        }
-        if (earthLead) {
-            joints.put(List.of("jaw/1", "lead-earth/1", "", "lab"), 0);
-            if (bench.earthRest == AtRest.OPEN) {
-                joints.put(List.of("lead-earth/1", "earth-jack", "", "lab"), 0);
-            }
-        }
-        return joints;
-    }
-
-    private static int join(String kind) {
-        return kind.equals("snap-socket") ? 6 : kind.equals("skin-surface") ? 60 : 5;
-    }
-
-    private static int part3(String kind) {
-        return kind.equals("skin-surface") ? 15 : 3;
-    }
-
-    /** Least seconds over all ways of taking like items for one another, and all ways that take them. */
-    private int replug(Map<List<String>, Integer> from, Map<List<String>, Integer> to, List<List<String>> sets) {
-        List<String> mine = items(from);
-        List<String> theirs = items(to);
-        int[] least = {Integer.MAX_VALUE};
-        pair(mine, theirs, 0, new HashMap<>(), map -> {
-            List<String> now = new ArrayList<>();
-            int seconds = 0;
-            int wait = 0;
-            Set<List<String>> kept = new java.util.HashSet<>();
-            for (List<String> joint : from.keySet()) {
-                List<String> image = List.of(
-                        map.getOrDefault(joint.get(0), mine.contains(joint.get(0)) ? "-" : joint.get(0)),
-                        map.getOrDefault(joint.get(1), mine.contains(joint.get(1)) ? "-" : joint.get(1)));
-                List<String> there = to.keySet().stream()
-                        .filter(each -> each.subList(0, 2).equals(image))
-                        .findFirst()
-                        .orElse(List.of());
-                if (there.isEmpty()) {
-                    seconds += part3(joint.get(3));
-                    now.add(owner(joint));
-                } else {
-                    kept.add(there);
-                }
-            }
-            for (List<String> joint : to.keySet()) {
-                if (!kept.contains(joint)) {
-                    seconds += join(joint.get(3));
-                    now.add(owner(joint));
-                    wait = Math.max(wait, bench.therapy.getOrDefault(part(joint.get(2)), 0));
-                }
-            }
-            if (seconds + wait < least[0]) {
-                least[0] = seconds + wait;
-                sets.clear();
-            }
-            if (seconds + wait == least[0]) {
-                sets.add(now);
-            }
-        });
-        return least[0];
-    }
-
-    private static String owner(List<String> joint) {
-        return joint.get(3).equals("skin-surface") ? "!" + joint.get(2) : joint.get(2);
-    }
-
-    private static List<String> items(Map<List<String>, Integer> joints) {
-        Set<String> items = new TreeSet<>();
-        joints.keySet()
-                .forEach(joint -> joint.subList(0, 2).stream()
-                        .filter(end -> end.contains("/"))
-                        .forEach(items::add));
-        return List.copyOf(items);
-    }
-
-    private static void pair(
-            List<String> mine,
-            List<String> theirs,
-            int i,
-            Map<String, String> map,
-            java.util.function.Consumer<Map<String, String>> each) {
-        if (i == mine.size()) {
-            each.accept(map);
-            return;
-        }
-        String item = mine.get(i);
-        for (String other : theirs) {
-            boolean like = other.substring(0, other.indexOf('/')).equals(item.substring(0, item.indexOf('/')));
-            if (like && !map.containsValue(other)) {
-                map.put(item, other);
-                pair(mine, theirs, i + 1, map, each);
-                map.remove(item);
-            }
-        }
-        pair(mine, theirs, i + 1, map, each);
     }
 }

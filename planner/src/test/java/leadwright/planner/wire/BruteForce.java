@@ -2,7 +2,6 @@ package leadwright.planner.wire;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -15,10 +14,8 @@ import leadwright.catalog.kit.ItemKind;
 import leadwright.catalog.kit.Jacks;
 import leadwright.catalog.kit.KitItem;
 import leadwright.catalog.kit.Ties;
-import leadwright.catalog.table.Connector;
-import leadwright.catalog.table.Connectors;
-import leadwright.catalog.table.Mating;
 import leadwright.planner.plan.Demand;
+import leadwright.planner.wire.TrialItems.Placed;
 
 /**
  * The fewest hookups of a small case by trying every way to plug it together. It knows the definitions of the planning guide
@@ -30,30 +27,16 @@ final class BruteForce {
 
     private final SmallCase small;
     private final boolean floatApart;
-    private final Connectors connectors = Connectors.builtIn();
     private final Jacks jacks;
     private final List<Connection> connections;
     private long tried;
-
-    /** An item in place: the end towards the tester, ends that take chains (null once taken), where its own end goes. */
-    private static final class Placed {
-        private final KitItem item;
-        private final String out;
-        private final String[] inlets;
-        private Object into;
-
-        Placed(KitItem item, String out, List<String> ends) {
-            this.item = item;
-            this.out = out;
-            this.inlets = ends.toArray(String[]::new);
-        }
-    }
 
     /** What waits to be plugged in: a connection, the far jack of a link, or the outer end of an item. */
     private record Pending(String end, Object source) {}
 
     private List<Demand> demands;
     private boolean mains;
+    private TrialItems trial;
     private final List<Placed> items = new ArrayList<>();
     private final Object[] jackTaken;
     private final List<Connection> present = new ArrayList<>();
@@ -112,6 +95,7 @@ final class BruteForce {
                 names.addAll(small.demands().get(i).all());
             }
         }
+        trial = new TrialItems(small.kit(), mains);
         present.clear();
         connectionInto.clear();
         items.clear();
@@ -214,8 +198,8 @@ final class BruteForce {
         }
         for (KitItem item : small.kit().items()) {
             long used = items.stream().filter(placed -> placed.item == item).count();
-            if (used < item.stock() && usable(item)) {
-                for (Placed placed : ways(item)) {
+            if (used < item.stock() && trial.usable(item)) {
+                for (Placed placed : trial.ways(item)) {
                     String last = null;
                     for (int i = 0; i < placed.inlets.length; i++) {
                         String end = placed.inlets[i];
@@ -324,7 +308,7 @@ final class BruteForce {
         if (mains) {
             for (Placed item : items) {
                 for (String inlet : item.inlets) {
-                    if (inlet != null && bare(inlet)) {
+                    if (inlet != null && trial.bare(inlet)) {
                         return false;
                     }
                 }
@@ -380,59 +364,9 @@ final class BruteForce {
         return false;
     }
 
-    /** Bare ends and joints that lose a protective property: with mains only from a source limited to 3.5 mA. */
-    private boolean bareAllowed() {
-        return !mains
-                || small.kit()
-                                .tester()
-                                .partSource()
-                                .orElseThrow()
-                                .shortCircuit()
-                                .amount()
-                        <= 3_500_000L;
-    }
-
-    private boolean usable(KitItem item) {
-        boolean rated = !mains
-                || item.voltage().map(each -> each.amount() >= 230_000_000L).orElse(false);
-        return rated && (bareAllowed() || item.ends().stream().noneMatch(this::bare));
-    }
-
-    private boolean bare(String end) {
-        return connectors.find(end).map(Connector::unshrouded).orElse(false);
-    }
-
     private boolean mates(Pending pending, String end, Placed into) {
-        if (pending.source() instanceof Connection connection
-                && connection.kind() == Connection.Kind.TOUCH_PROBE
-                && (into == null || into.item.kind() != ItemKind.PROBE)) {
-            return false;
-        }
-        Mating mating = connectors.mates(pending.end(), end);
-        return mating == Mating.YES && (bareAllowed() || !bare(pending.end()) && !bare(end))
-                || mating == Mating.UNPROTECTED && bareAllowed();
-    }
-
-    private List<Placed> ways(KitItem item) {
-        String first = item.ends().get(0);
-        String second = item.ends().get(1);
-        List<Placed> ways = new ArrayList<>();
-        if (item.kind() == ItemKind.FAN_OUT) {
-            ways.add(new Placed(item, first, Collections.nCopies(item.branches(), second)));
-            return ways;
-        }
-        ways.add(way(item, first, second));
-        if (!first.equals(second)) {
-            ways.add(way(item, second, first));
-        }
-        return ways;
-    }
-
-    private Placed way(KitItem item, String in, String out) {
-        List<String> ends = new ArrayList<>(List.of(in));
-        for (String end : List.of(in, out)) {
-            connectors.find(end).flatMap(Connector::rear).ifPresent(ends::add);
-        }
-        return new Placed(item, out, ends);
+        boolean probe =
+                pending.source() instanceof Connection connection && connection.kind() == Connection.Kind.TOUCH_PROBE;
+        return trial.mates(pending.end(), end) && (!probe || into != null && into.item.kind() == ItemKind.PROBE);
     }
 }

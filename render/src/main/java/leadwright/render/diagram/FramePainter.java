@@ -118,8 +118,9 @@ final class FramePainter {
 
     private static void changes(Svg svg, Plan plan, Changes changes, Hookup hookup) {
         double room = BLOCK - Page.LEFT - 4;
-        List<String> lines = new ArrayList<>(Texts.wrap(changeWords(changes, hookup), room, Type.NOTE, 2));
         String safe = therapy(plan, hookup);
+        int most = safe.isEmpty() ? 3 : 2;
+        List<String> lines = new ArrayList<>(Texts.wrap(changeWords(changes, hookup), room, Type.NOTE, most));
         if (!safe.isEmpty()) {
             lines.addAll(Texts.wrap(safe, room, Type.NOTE, 3 - lines.size()));
         }

@@ -54,7 +54,12 @@ final class BeforeSection {
                     .part(output.appliedPart())
                     .map(part -> part.name())
                     .orElse(output.id());
-            page.in("p", "", () -> page.ticked(name + ": to be made safe, two initials in its row"));
+            boolean several = plan.device().outputs().stream()
+                            .filter(other -> other.appliedPart().equals(output.appliedPart()))
+                            .count()
+                    > 1;
+            String which = several ? name + ", " + output.id() : name;
+            page.in("p", "", () -> page.ticked(which + ": to be made safe, two initials in its row"));
         }
     }
 
