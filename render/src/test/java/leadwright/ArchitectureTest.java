@@ -63,12 +63,12 @@ class ArchitectureTest {
                 .check(house);
     }
 
-    /** What was read is judged by what the plan's file says, and not by planning again. */
+    /** What was read is judged, and plans are compared, by what a plan's file says, and not by planning again. */
     @Test
-    void judgingPlansNothing() {
+    void judgingAndComparingPlanNothing() {
         noClasses()
                 .that()
-                .resideInAPackage("leadwright.planner.judge..")
+                .resideInAnyPackage("leadwright.planner.judge..", "leadwright.planner.compare..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage(
@@ -83,7 +83,7 @@ class ArchitectureTest {
     void packagesFormNoCycles() {
         slices().matching("leadwright.catalog.(*)..").should().beFreeOfCycles().check(house);
         slices().matching("leadwright.render.(*)..").should().beFreeOfCycles().check(house);
-        slices().matching("leadwright.planner.(oblige|wire|order|plan|judge)..")
+        slices().matching("leadwright.planner.(oblige|wire|order|plan|file|judge|compare)..")
                 .should()
                 .beFreeOfCycles()
                 .check(house);
@@ -92,7 +92,11 @@ class ArchitectureTest {
     @Test
     void eachLibraryStaysBehindItsPackages() {
         only("org.snakeyaml..", "leadwright.catalog.text..");
-        only("org.jgrapht..", "leadwright.planner.wire..", "leadwright.planner.audit..");
+        only(
+                "org.jgrapht..",
+                "leadwright.planner.wire..",
+                "leadwright.planner.audit..",
+                "leadwright.planner.compare..");
         only("picocli..", "leadwright.render.cli..");
         only("com.fasterxml.jackson..", "leadwright.render.export..", "leadwright.render.cli..");
         only("org.apache.batik..", "leadwright.render.export..");

@@ -21,20 +21,19 @@ import leadwright.catalog.quantity.Dimension;
 import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.rules.Limit;
 import leadwright.catalog.rules.LimitRow;
-import leadwright.catalog.rules.Mark;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.catalog.rules.RuleSet;
 import leadwright.catalog.table.RuleSets;
 import leadwright.catalog.text.Document;
 import leadwright.catalog.text.Fields;
 import leadwright.catalog.text.Outcome;
+import leadwright.planner.file.Given;
+import leadwright.planner.file.PlanParts;
 import leadwright.planner.plan.NotApplicable;
 import leadwright.planner.plan.Shortfall;
 
 /** Reads what judging needs of a {@code plan/1} that this program wrote. */
 public final class PlanFile {
-
-    private static final List<Dimension> LIMITED = List.of(Dimension.CURRENT, Dimension.RESISTANCE, Dimension.VOLTAGE);
 
     /** Supplies whose voltage is the one between the two conductors that a person reads; a three-phase one is not. */
     private static final List<String> BETWEEN_TWO = List.of("line-neutral", "split-phase", "phase-phase", "isolated");
@@ -76,13 +75,8 @@ public final class PlanFile {
         if (readings.isEmpty()) {
             top.problem("readings", "the plan has no readings; there is nothing to judge");
         }
-        List<NotApplicable> notApplicable = top.rows("not-applicable").stream()
-                .map(row -> new NotApplicable(row.text("test"), row.text("because"), row.text("clause")))
-                .toList();
-        List<Shortfall> shortfalls = top.rows("shortfalls").stream()
-                .map(row -> new Shortfall(
-                        row.text("about"), row.texts("connections"), row.text("because"), row.texts("additions")))
-                .toList();
+        List<NotApplicable> notApplicable = PlanParts.notApplicable(top);
+        List<Shortfall> shortfalls = PlanParts.shortfalls(top);
         return () -> new PlannedTest(
                 fingerprint,
                 partial || !shortfalls.isEmpty(),
@@ -109,16 +103,7 @@ public final class PlanFile {
     }
 
     private static PlannedTest.Bench bench(Given kit) {
-        Map<String, Accuracy> accuracy = new TreeMap<>();
-        Optional<Given> stated = kit.due("accuracy");
-        for (String function : stated.map(Given::keys).orElse(List.of())) {
-            Optional<Given> one = stated.get().due(function);
-            Optional<Quantity> share = one.flatMap(each -> each.quantity("reading", Dimension.RATIO));
-            Optional<Quantity> floor = one.flatMap(each -> each.quantity("floor", LIMITED));
-            if (share.isPresent() && floor.isPresent()) {
-                accuracy.put(function, new Accuracy(share.get(), floor.get()));
-            }
-        }
+        Map<String, Accuracy> accuracy = PlanParts.accuracy(kit);
         List<Quantity> nominal = new ArrayList<>();
         for (Given each : kit.rows("outlets")) {
             if (BETWEEN_TWO.contains(each.text("system"))) {
@@ -141,19 +126,8 @@ public final class PlanFile {
                 kit.text("earth-wiring").equals("four-wire"),
                 kit.quantity("null-up-to", Dimension.RESISTANCE),
                 nominal,
-                kit.section("mains-on-applied-part").flatMap(PlanFile::source),
+                kit.section("mains-on-applied-part").flatMap(PlanParts::source),
                 checks);
-    }
-
-    private static Optional<PartSource> source(Given source) {
-        Optional<Quantity> voltage = source.quantity("voltage", Dimension.VOLTAGE);
-        Optional<Quantity> shortCircuit = source.quantity("short-circuit", Dimension.CURRENT);
-        Optional<SourceReading> reading = source.word("reading", SourceReading.class);
-        if (voltage.isEmpty() || shortCircuit.isEmpty() || reading.isEmpty()) {
-            source.problem("voltage", "the tester's source for mains on a part is not stated whole; plan again");
-            return Optional.empty();
-        }
-        return Optional.of(new PartSource(voltage.get(), shortCircuit.get(), reading.get()));
     }
 
     private static PlannedTest.Rules rules(Given rules) {
@@ -189,7 +163,7 @@ public final class PlanFile {
         if (!row.has("limit")) {
             row.missing("limit");
         }
-        Optional<Limit> stated = row.section("limit").flatMap(PlanFile::limit);
+        Optional<Limit> stated = row.section("limit").flatMap(PlanParts::limit);
         Optional<LimitRow> inRules = stated.flatMap(each -> ruled(each.id(), known));
         stated.ifPresent(each -> inRules.filter(ruled -> looser(each, ruled))
                 .ifPresent(ruled -> row.problem(
@@ -246,35 +220,6 @@ public final class PlanFile {
         BigInteger most = BigInteger.valueOf(source.shortCircuit().amount());
         return Optional.of(Quantity.of(
                 Dimension.CURRENT, own.multiply(most).divide(own.add(most)).longValueExact()));
-    }
-
-    private static Optional<Limit> limit(Given limit) {
-        Optional<Quantity> most = limit.quantity("at-most", LIMITED);
-        Optional<Quantity> least = limit.quantity("at-least", LIMITED);
-        Optional<Mark> mark = mark(limit);
-        if (most.isPresent() == least.isPresent()) {
-            limit.problem("id", "the limit has no value, or two; plan again");
-            return Optional.empty();
-        }
-        Limit.Bound bound = most.isPresent() ? Limit.Bound.AT_MOST : Limit.Bound.AT_LEAST;
-        return Optional.of(new Limit(
-                limit.text("id"),
-                bound,
-                most.or(() -> least).get(),
-                limit.text("clause"),
-                mark.orElse(Mark.C),
-                limit.texts("sources"),
-                limit.yes("confirmed")));
-    }
-
-    private static Optional<Mark> mark(Given limit) {
-        for (Mark each : Mark.values()) {
-            if (limit.text("mark").equals(each.name())) {
-                return Optional.of(each);
-            }
-        }
-        limit.problem("mark", "'mark' is one of A, B, C, D");
-        return Optional.empty();
     }
 
     private static boolean looser(Limit limit, LimitRow ruled) {

@@ -13,6 +13,7 @@ import leadwright.catalog.readings.Readings;
 import leadwright.catalog.text.Document;
 import leadwright.catalog.text.Outcome;
 import leadwright.catalog.text.Problem;
+import leadwright.planner.file.Given;
 
 /**
  * What an earlier {@code record/1} says of the same device. Its readings are found by their keys, which stay the same from

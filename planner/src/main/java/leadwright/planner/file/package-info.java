@@ -1,0 +1,2 @@
+/** Reading of files that this program wrote: what judging and comparing share. */
+package leadwright.planner.file;
