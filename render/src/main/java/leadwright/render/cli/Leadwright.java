@@ -40,6 +40,7 @@ final class Leadwright {
         Map<String, Function<Function<Request, Outcome>, Verb>> verbs = new LinkedHashMap<>();
         verbs.put("plan", PlanCommand::new);
         verbs.put("judge", planner -> new JudgeCommand());
+        verbs.put("compare", planner -> new CompareCommand());
         verbs.put("check", planner -> new CheckCommand());
         verbs.put("outline", planner -> new OutlineCommand());
         verbs.put("rules", planner -> new RulesCommand());
