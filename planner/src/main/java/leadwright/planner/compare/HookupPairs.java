@@ -3,6 +3,7 @@ package leadwright.planner.compare;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -91,7 +92,7 @@ record HookupPairs(List<Pair> both, List<Hookup> onlyA, List<Hookup> onlyB) {
         List<Pair> pairs = new ArrayList<>();
         if (size > 0) {
             for (DefaultWeightedEdge edge : new KuhnMunkresMinimalWeightBipartitePerfectMatching<>(
-                            graph, new java.util.LinkedHashSet<>(left), new java.util.LinkedHashSet<>(right))
+                            graph, new LinkedHashSet<>(left), new LinkedHashSet<>(right))
                     .getMatching()) {
                 int row = graph.getEdgeSource(edge).index();
                 int column = graph.getEdgeTarget(edge).index();

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import leadwright.planner.plan.Reading;
 import leadwright.planner.plan.Step;
 
 /** What changed in the order of the steps, and in the steps themselves where they are not readings or wiring. */
@@ -128,7 +129,7 @@ record Orders(Side a, Side b, Names names, Pairs readings) {
         return readings.both().stream().sorted(order).toList();
     }
 
-    private static int number(Side side, leadwright.planner.plan.Reading reading) {
+    private static int number(Side side, Reading reading) {
         return side.taking(reading).map(Step::number).orElse(0);
     }
 

@@ -1,6 +1,7 @@
 package leadwright.planner.compare;
 
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -132,9 +133,18 @@ public record Side(
                 plan.notApplicable(),
                 plan.shortfalls(),
                 plan.warnings(),
-                plan.time(),
+                whole(plan.time()),
                 plan.hookupsProof(),
                 plan.timeProof());
+    }
+
+    /** With each part of the split, as the file has it. */
+    private static TimeSplit whole(TimeSplit time) {
+        Map<Step.Account, Integer> parts = new EnumMap<>(Step.Account.class);
+        for (Step.Account each : Step.Account.values()) {
+            parts.put(each, time.parts().getOrDefault(each, 0));
+        }
+        return new TimeSplit(time.total(), parts, time.plainOrder(), time.startUps());
     }
 
     private static Device device(leadwright.catalog.device.Device device) {

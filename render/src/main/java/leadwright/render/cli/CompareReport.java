@@ -2,6 +2,7 @@ package leadwright.render.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import leadwright.planner.compare.Change;
 import leadwright.planner.compare.Comparison;
 import leadwright.planner.compare.Concern;
@@ -70,7 +71,7 @@ final class CompareReport {
         for (Concern concern : Concern.values()) {
             int count = comparison.about(concern).size();
             if (count > 0) {
-                counts.add(concern.heading().toLowerCase(java.util.Locale.ROOT) + " " + count);
+                counts.add(concern.heading().toLowerCase(Locale.ROOT) + " " + count);
             }
         }
         wrap(lines, "", "Changes: " + String.join(", ", counts));

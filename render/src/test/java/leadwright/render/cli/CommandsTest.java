@@ -23,7 +23,7 @@ class CommandsTest {
     private Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"plan", "judge", "check", "outline", "rules"})
+    @ValueSource(strings = {"plan", "judge", "compare", "check", "outline", "rules"})
     void everyCommandExplainsItselfWithAnExampleAndItsExitCodes(String command) {
         Run run = Run.of(command, "--help");
         assertThat(run.code()).isZero();
@@ -40,7 +40,8 @@ class CommandsTest {
     void withoutArgumentsTheHelpNamesEveryCommandAndExitCode() {
         Run run = Run.of();
         assertThat(run.code()).isZero();
-        assertThat(run.out()).contains("plan ", "judge ", "check ", "outline ", "rules ", "generate-completion");
+        assertThat(run.out())
+                .contains("plan ", "judge ", "compare ", "check ", "outline ", "rules ", "generate-completion");
         assertThat(run.out()).containsPattern("(?s)0 .*1 .*2 .*3 .*4 ");
     }
 
@@ -78,7 +79,7 @@ class CommandsTest {
                     check                         | FILE
                     outline nope                  | there are: defibrillator-monitor
                     rules iec-1                   | there are: iec-62353-2014, iec-60601-1-ed3
-                    frob                          | there is no command 'frob'; there are: plan, judge, check, outline, rules
+                    frob                          | there is no command 'frob'; there are: plan, judge, compare, check, outline, rules
                     """)
     void aBadValueGivesOneClearLine(String line, String says) {
         Run run = Run.of(line.split(" +"));
