@@ -16,10 +16,11 @@ public record Comparison(Side a, Side b, List<Change> changes) {
     }
 
     private static final Comparator<Change> ORDER = Comparator.comparing(Change::kind)
-            .thenComparing(Comparison::turn)
+            .thenComparing(change -> perHookup(change) ? 0 : turn(change))
             .thenComparing(Change::family, NaturalOrder.IDS)
             .thenComparing(change -> first(change.inA()), NaturalOrder.IDS)
             .thenComparing(change -> first(change.inB()), NaturalOrder.IDS)
+            .thenComparing(Comparison::turn)
             .thenComparing(Change::subject, NaturalOrder.IDS);
 
     /**
@@ -46,6 +47,11 @@ public record Comparison(Side a, Side b, List<Change> changes) {
 
     private static String first(List<String> ids) {
         return ids.isEmpty() ? "" : ids.get(0);
+    }
+
+    /** Wires are told hookup by hookup, and what went or came within. */
+    private static boolean perHookup(Change change) {
+        return change.kind() == Kind.JACK || change.kind() == Kind.CHAIN || change.kind() == Kind.EARTH_LEAD;
     }
 
     /** What came is a hazard first; of tests and limits, what went or lets more pass. */

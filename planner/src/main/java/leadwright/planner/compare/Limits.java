@@ -50,8 +50,7 @@ record Limits(Side a, Side b, Names names, Pairs readings) {
     /** The value with all that it rests on. */
     private static String text(Limit limit) {
         String sources = limit.sources().isEmpty() ? "" : " of " + String.join(", ", limit.sources());
-        String confirmed =
-                limit.unconfirmed() ? ", unconfirmed" : limit.confirmed() ? "" : ", not confirmed by the house";
+        String confirmed = limit.confirmed() ? "" : ", unconfirmed";
         return value(limit) + " (" + limit.id() + ", " + limit.clause() + ", mark "
                 + limit.mark().name() + sources + confirmed + ")";
     }

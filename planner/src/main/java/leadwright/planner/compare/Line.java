@@ -33,7 +33,10 @@ public record Line(Kind kind, List<Change> changes, String sentence) {
             case LIMIT, LIMIT_ORIGIN, CLAUSE, TAKEN_OTHERWISE, ON_FAIL, REMARK, TAKEN_IN ->
                 List.of(each.kind(), each.family(), each.before(), each.after());
             case MAINS_ON_PART -> List.of(each.kind(), each.before(), each.after());
-            case JACK, CHAIN -> List.of(each.kind(), each.before(), each.after(), each.inA(), each.inB());
+            case JACK, CHAIN ->
+                each.trend() == Trend.OTHERWISE
+                        ? List.of(each.kind(), each.before(), each.after(), each.inA(), each.inB())
+                        : List.of(each.kind(), each.trend(), each.inA(), each.inB());
             case ITEMS, ACTS, SPLIT -> List.of(each.kind());
             default -> List.of(each.kind(), each.subject(), each.trend(), each.inA(), each.inB());
         };

@@ -17,9 +17,11 @@ import leadwright.catalog.house.EarthWord;
 import leadwright.catalog.kit.Accuracy;
 import leadwright.catalog.kit.PartSource;
 import leadwright.catalog.kit.Tester;
+import leadwright.catalog.rules.Limit;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.NotApplicable;
+import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Proof;
 import leadwright.planner.plan.Reading;
 import leadwright.planner.plan.Shortfall;
@@ -128,7 +130,7 @@ public record Side(
                         plan.house().words(),
                         plan.house().signs()),
                 plan.hookups(),
-                plan.readings(),
+                plan.readings().stream().map(Side::written).toList(),
                 plan.steps(),
                 plan.notApplicable(),
                 plan.shortfalls(),
@@ -136,6 +138,39 @@ public record Side(
                 whole(plan.time()),
                 plan.hookupsProof(),
                 plan.timeProof());
+    }
+
+    /** A file says of a limit whether it is settled, be it by a source or by the house. */
+    private static Reading written(Reading reading) {
+        Obligation what = reading.obligation();
+        Optional<Limit> limit = what.limit()
+                .map(each -> new Limit(
+                        each.id(),
+                        each.bound(),
+                        each.value(),
+                        each.clause(),
+                        each.mark(),
+                        each.sources(),
+                        !each.unconfirmed()));
+        return new Reading(
+                reading.id(),
+                new Obligation(
+                        what.key(),
+                        what.quantity(),
+                        what.clause(),
+                        what.of(),
+                        what.demand(),
+                        what.place(),
+                        what.earthSubject(),
+                        what.state(),
+                        what.mode(),
+                        what.sourcePolarity(),
+                        what.method(),
+                        what.component(),
+                        what.network(),
+                        limit,
+                        what.note()),
+                reading.hookup());
     }
 
     /** With each part of the split, as the file has it. */

@@ -213,8 +213,8 @@ final class Wording {
             case JACK ->
                 where() + ": " + few(subjects()) + " "
                         + by(
-                                "came in, on " + after(),
-                                "no longer wired, was on " + before(),
+                                "came in" + (size == 1 ? ", on " + after() : ""),
+                                "no longer wired" + (size == 1 ? ", was on " + before() : ""),
                                 "on " + after() + ", was on " + before());
             case CHAIN -> where() + ": " + few(subjects()) + " by " + after() + ", was by " + before();
             case LINK ->

@@ -124,7 +124,7 @@ final class CompareReport {
                     case READING, NOT_APPLICABLE ->
                         change.subject() + ": "
                                 + change.after().or(change::before).orElse("");
-                    case FLOAT_JOINED, READING_MOVED ->
+                    case FLOAT_JOINED, READING_MOVED, JACK ->
                         change.subject() + ": now " + change.after().orElse("none") + "; was "
                                 + change.before().orElse("none");
                     default -> change.subject();
