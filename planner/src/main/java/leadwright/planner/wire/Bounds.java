@@ -18,6 +18,7 @@ import java.util.function.ToLongFunction;
  */
 final class Bounds {
     private static final long MOST_CASES = 60_000;
+    private static final long MOST_CASES_ALONE = 10_000;
     private static final int MOST_ROUNDS = 60;
     /** A common multiple of the denominators 1 to 12, so that usual weights come out exact. */
     private static final int SCALE = 27_720;
@@ -50,19 +51,47 @@ final class Bounds {
         }
     }
 
-    /** The best bound found; stops at one that is known to be reached. */
-    Bound best(int reached) {
-        Bound best = one();
-        if (reached > 1) {
-            best = better(best, alone());
-        }
-        if (best.hookups() < reached) {
-            best = better(best, weighed());
-        }
-        if (best.hookups() < reached) {
+    /** What needs no search: one, and the sets that a hookup can tie. */
+    Bound quick(int reached) {
+        return reached > 1 ? better(one(), independent()) : one();
+    }
+
+    /** The better of the known bound and that of connections which stand alone. */
+    Bound alone(Bound known) {
+        return better(known, alone());
+    }
+
+    /**
+     * The best bound found; stops at one that is known to be reached.
+     *
+     * @param reached hookups that serve all
+     */
+    Bound best(Bound known, List<Draft> reached) {
+        Bound best = better(known, weighed(known, reached));
+        if (best.hookups() < reached.size()) {
             best = better(best, strangers());
         }
         return best;
+    }
+
+    /** Sets none of which is a sum of others: a hookup of k bundles ties k of them at most. */
+    private Bound independent() {
+        Span span = new Span();
+        for (Requirement each : core) {
+            for (int role = Requirement.MEASURED; role <= Requirement.EARTHED; role++) {
+                BitSet set = each.with(role);
+                if (!set.isEmpty()) {
+                    span.add(set);
+                }
+            }
+        }
+        int jacks = Math.max(1, scene.jackCount());
+        int hookups = Math.max(1, (span.rank() + jacks - 1) / jacks);
+        String argument = span.rank()
+                + " of the sets to be tied are independent (none is a sum of others, added without"
+                + " carry); a hookup has at most " + jacks + " bundles, and what it ties are sums of its bundles, so "
+                + span.rank() + "/" + jacks + " rounded up = " + hookups + ".";
+        return new Bound(hookups, argument, unit(core), core.size());
     }
 
     /** The higher; of equals the words of the first with the weights that come nearer to the next number. */
@@ -105,7 +134,7 @@ final class Bounds {
             return one();
         }
         long[] weights = unit(List.copyOf(byConnection.values()));
-        Packs packs = packs(each -> weights[each.index()]);
+        Packs packs = packs(each -> weights[each.index()], MOST_CASES_ALONE);
         Draft heaviest = packs.heaviest();
         if (!packs.complete()) {
             return one();
@@ -129,8 +158,8 @@ final class Bounds {
                 + " of them beside" + " what they are read against (" + cases + " cases looked at), so " + sum;
     }
 
-    private Packs packs(ToLongFunction<Requirement> weight) {
-        return new Packs(scene, fit, twins, core, weight, MOST_CASES);
+    private Packs packs(ToLongFunction<Requirement> weight, long mostCases) {
+        return new Packs(scene, fit, twins, core, weight, mostCases);
     }
 
     private static long weight(Draft draft, long[] weights) {
@@ -160,31 +189,69 @@ final class Bounds {
         return kinds;
     }
 
-    private Bound weighed() {
+    /** @param known a bound that is to be passed; where weights cannot pass it the search ends */
+    private Bound weighed(Bound known, List<Draft> reached) {
         int[] kinds = kinds();
         int count = java.util.Arrays.stream(kinds).max().orElse(0) + 1;
         int[] counts = new int[count];
         core.forEach(each -> counts[kinds[each.index()]]++);
         List<int[]> patterns = Weighing.start(count);
+        for (Draft each : reached) {
+            add(patterns, pattern(each, kinds, count));
+        }
         Bound best = one();
-        for (int round = 0; round < MOST_ROUNDS; round++) {
-            long[] byKind = Weighing.whole(Weighing.solve(counts, patterns), SCALE);
+        long casesLeft = MOST_CASES;
+        for (int round = 0; round < MOST_ROUNDS && casesLeft > 0; round++) {
+            double[] shares = Weighing.solve(counts, patterns);
+            double value = 0;
+            for (int kind = 0; kind < count; kind++) {
+                value += counts[kind] * shares[kind];
+            }
+            // The patterns known are some of all: the weights that hold for all weigh no more.
+            if (Math.ceil(value - 1e-6) <= Math.max(known.hookups(), best.hookups())) {
+                return best;
+            }
+            long[] byKind = Weighing.whole(shares, SCALE);
             long[] weights = new long[kinds.length];
             core.forEach(each -> weights[each.index()] = byKind[kinds[each.index()]]);
-            Packs packs = packs(each -> weights[each.index()]);
+            if (add(patterns, pattern(handful(weights), kinds, count))) {
+                continue;
+            }
+            Packs packs = packs(each -> weights[each.index()], casesLeft);
             Draft heaviest = packs.heaviest();
+            casesLeft -= packs.cases();
             if (!packs.complete()) {
                 return best;
             }
             best = better(best, bound(weights, weight(heaviest, weights), packs.cases(), kinds));
-            int[] pattern = new int[count];
-            heaviest.members().forEach(each -> pattern[kinds[each.index()]]++);
-            if (patterns.stream().anyMatch(known -> java.util.Arrays.equals(known, pattern))) {
+            if (!add(patterns, pattern(heaviest, kinds, count))) {
                 return best;
             }
-            patterns.add(pattern);
         }
         return best;
+    }
+
+    private static int[] pattern(Draft draft, int[] kinds, int count) {
+        int[] pattern = new int[count];
+        draft.members().forEach(each -> pattern[kinds[each.index()]]++);
+        return pattern;
+    }
+
+    private static boolean add(List<int[]> patterns, int[] pattern) {
+        return patterns.stream().noneMatch(known -> java.util.Arrays.equals(known, pattern)) && patterns.add(pattern);
+    }
+
+    /** A heavy set that fits one hookup, found quickly: heaviest requirements first. */
+    private Draft handful(long[] weights) {
+        List<Requirement> order = new ArrayList<>(core);
+        order.sort(java.util.Comparator.comparingLong((Requirement each) -> -weights[each.index()]));
+        Draft draft = Draft.empty(scene);
+        for (Requirement each : order) {
+            if (weights[each.index()] > 0 && fit.fits(draft, each) == Verdict.YES) {
+                draft = draft.with(each);
+            }
+        }
+        return draft;
     }
 
     private Bound bound(long[] scaled, long scaledHeaviest, long cases, int[] kinds) {

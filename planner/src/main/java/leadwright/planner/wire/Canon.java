@@ -46,6 +46,15 @@ final class Canon {
                                 .allMatch(other -> Twins.uniform(each, other)));
     }
 
+    /**
+     * A number that is equal for requirements that an exchange of twins makes of one another without changing the draft; -1
+     * where that is not known.
+     */
+    long like(Requirement requirement, Draft draft) {
+        Place place = places.get(requirement);
+        return place == null ? -1 : place.kind() * 1_000L + draft.cellOf(place.member()) + 1;
+    }
+
     String of(List<Requirement> set) {
         List<Integer> named = new ArrayList<>();
         SortedMap<Integer, SortedMap<Integer, List<Integer>>> lists = new TreeMap<>();

@@ -1,10 +1,7 @@
 package leadwright.planner.wire;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * Phase 9: the fewest hookups.
@@ -32,18 +29,22 @@ final class Cover {
             return new Covering(List.of(), 0, "");
         }
         Twins twins = new Twins(scene, core);
-        List<Draft> best = greedy(core, draft -> 0);
+        Canon canon = new Canon(twins, core);
+        Greedy greedy = new Greedy(scene, fit, canon, core);
         Bounds bounds = new Bounds(scene, fit, twins, core);
-        Bounds.Bound bound = best.size() == 2 ? whole(core, bounds.best(1)) : bounds.best(best.size());
-        for (List<Requirement> order : orders(core)) {
-            for (Function<Draft, Integer> growth : List.<Function<Draft, Integer>>of(Draft::cells, Draft::present)) {
-                if (best.size() > bound.hookups()) {
-                    List<Draft> next = greedy(order, growth);
-                    best = next.size() < best.size() ? next : best;
-                }
-            }
+        Bounds.Bound bound = bounds.quick(greedy.best().size());
+        greedy.usual(bound.hookups());
+        if (greedy.best().size() == 2) {
+            bound = whole(core, bound);
         }
-        return close(best, bound, core, twins);
+        if (greedy.best().size() > bound.hookups()) {
+            bound = bounds.alone(bound);
+        }
+        greedy.shuffled(bound.hookups());
+        if (greedy.best().size() > bound.hookups()) {
+            bound = bounds.best(bound, greedy.best());
+        }
+        return close(greedy.best(), bound, core, canon);
     }
 
     /** All together in one hookup: if that fails there are two at least. */
@@ -67,47 +68,11 @@ final class Cover {
         return bound.raised(2, why);
     }
 
-    private static List<List<Requirement>> orders(List<Requirement> order) {
-        List<Requirement> wide = new ArrayList<>(order);
-        wide.sort(Comparator.comparingInt((Requirement each) -> -each.all().cardinality())
-                .thenComparingInt(Requirement::index));
-        List<Requirement> narrow = new ArrayList<>(wide);
-        java.util.Collections.reverse(narrow);
-        return List.of(order, wide, narrow);
-    }
-
-    /** Each requirement into the hookup that fits and grows least, the first of equals. */
-    private List<Draft> greedy(List<Requirement> order, Function<Draft, Integer> size) {
-        List<Draft> hookups = new ArrayList<>();
-        for (Requirement each : order) {
-            int chosen = -1;
-            int least = Integer.MAX_VALUE;
-            for (int h = 0; h < hookups.size(); h++) {
-                Draft now = hookups.get(h);
-                if (now.suits(scene, each)) {
-                    Draft next = now.with(each);
-                    int growth = size.apply(next) - size.apply(now);
-                    if (growth < least && fit.fits(next) == Verdict.YES) {
-                        chosen = h;
-                        least = growth;
-                    }
-                }
-            }
-            if (chosen < 0) {
-                hookups.add(Draft.empty(scene).with(each));
-            } else {
-                hookups.set(chosen, hookups.get(chosen).with(each));
-            }
-        }
-        return hookups;
-    }
-
     /** Closes the gap between bound and answer, as far as the budget goes. */
-    private Covering close(List<Draft> reached, Bounds.Bound bound, List<Requirement> core, Twins twins) {
+    private Covering close(List<Draft> reached, Bounds.Bound bound, List<Requirement> core, Canon canon) {
         List<Draft> best = reached;
         int lower = bound.hookups();
         StringBuilder argument = new StringBuilder(bound.argument());
-        Canon canon = new Canon(twins, core);
         while (lower < best.size()) {
             Partition search = new Partition(scene, fit, bound, canon);
             Optional<List<Draft>> found = search.among(lower, core);

@@ -3,9 +3,7 @@ package leadwright.planner.wire;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * A hookup as a set of requirements: the connections that they need present, cut into cells. Two connections are in one
@@ -47,21 +45,27 @@ final class Draft {
         List<Requirement> all = new ArrayList<>(members);
         all.add(more);
         int[] next = new int[cell.length];
-        Map<Integer, Integer> numbers = new HashMap<>();
-        boolean asked = members.stream().anyMatch(each -> !each.all().isEmpty());
+        // By cell before and role, the cell now; the first row is of connections that are new.
+        int[] numbers = new int[(cells + 1) * 4];
+        int count = 0;
+        boolean asked =
+                floatApart && members.stream().anyMatch(each -> !each.all().isEmpty());
         for (int e = 0; e < cell.length; e++) {
             int was = cell[e];
             int role = more.role()[e];
             if (was < 0 && role == 0) {
                 next[e] = -1;
             } else if (floatApart && floats(was, role, more, asked)) {
-                next[e] = numbers.computeIfAbsent(-1 - e, key -> numbers.size());
+                next[e] = count++;
             } else {
-                next[e] = numbers.computeIfAbsent((was + 1) * 4 + role, key -> numbers.size());
+                int key = (was + 1) * 4 + role;
+                if (numbers[key] == 0) {
+                    numbers[key] = ++count;
+                }
+                next[e] = numbers[key] - 1;
             }
         }
-        return new Draft(
-                List.copyOf(all), next, numbers.size(), duty.and(more.duty()), earth || more.earth(), floatApart);
+        return new Draft(List.copyOf(all), next, count, duty.and(more.duty()), earth || more.earth(), floatApart);
     }
 
     /** Whether a connection floats in the requirement that is added, or, new with it, in those before. */

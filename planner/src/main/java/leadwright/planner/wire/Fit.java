@@ -20,6 +20,8 @@ import java.util.Optional;
  */
 final class Fit {
     private static final int MOST_SUMS = 6_000;
+    /** Where a plain kit gives a fitting without prices. */
+    private static final int MOST_PRICED_SUMS = 400;
 
     private final Scene scene;
     private final EarthLead earthLead;
@@ -27,7 +29,9 @@ final class Fit {
     private final int[] leafOf;
     private final Map<Duty, Tray> trays = new HashMap<>();
     private final Map<String, Verdict> known = new HashMap<>();
+    private final Map<PlaceKey, Verdict> byPlaces = new HashMap<>();
     private final int mostArrangements;
+    private final boolean mayBePlain;
     private long asked;
 
     Fit(Scene scene, EarthLead earthLead) {
@@ -36,7 +40,13 @@ final class Fit {
 
     /** @param mostArrangements budget of a menu: what needs more is unknown */
     Fit(Scene scene, EarthLead earthLead, int mostArrangements) {
+        this(scene, earthLead, mostArrangements, true);
+    }
+
+    /** @param mayBePlain whether plain kits are told by the number of places */
+    Fit(Scene scene, EarthLead earthLead, int mostArrangements, boolean mayBePlain) {
         this.scene = scene;
+        this.mayBePlain = mayBePlain;
         this.mostArrangements = mostArrangements;
         this.earthLead = earthLead;
         this.leaves = scene.leaves().stream().distinct().toList();
@@ -70,9 +80,34 @@ final class Fit {
         if (draft.cells() == 0 && !draft.earth()) {
             return Verdict.YES;
         }
+        if (!scene.runs() && plain(draft)) {
+            int[][] counts = counts(draft);
+            Verdict verdict = byPlaces.computeIfAbsent(
+                    PlaceKey.of(draft, counts),
+                    key -> earthOf(draft)
+                            .map(earth -> places(draft, counts).verdict(earth))
+                            .orElse(Verdict.NO));
+            if (verdict != Verdict.UNKNOWN) {
+                return verdict;
+            }
+        }
         List<Cluster> clusters = clusters(draft);
         return known.computeIfAbsent(
                 key(draft, clusters), key -> search(draft, clusters, false).verdict());
+    }
+
+    /** What the test by places depends on: duty, earth lead, and the cells in any order. */
+    private record PlaceKey(Duty duty, boolean earth, java.nio.IntBuffer cells) {
+        static PlaceKey of(Draft draft, int[][] counts) {
+            int leaves = counts.length == 0 ? 0 : counts[0].length;
+            int[] cells = new int[counts.length * leaves];
+            int[][] sorted = counts.clone();
+            Arrays.sort(sorted, Arrays::compare);
+            for (int cell = 0; cell < sorted.length; cell++) {
+                System.arraycopy(sorted[cell], 0, cells, cell * leaves, leaves);
+            }
+            return new PlaceKey(draft.duty(), draft.earth(), java.nio.IntBuffer.wrap(cells));
+        }
     }
 
     /**
@@ -179,6 +214,12 @@ final class Fit {
      */
     private Found kit(Draft draft, List<Cluster> clusters, boolean priced, List<Integer> row) {
         Tray tray = tray(draft.duty());
+        if (!priced && !row.isEmpty() && plain(draft)) {
+            Found found = plainly(draft, row);
+            if (found.verdict() != Verdict.UNKNOWN) {
+                return found;
+            }
+        }
         Stock stock = tray.stock();
         long[] capacitance = new long[(int) capped(draft).count()];
         List<Sum> sums = List.of(Sum.none(new int[stock.limits().length], capacitance));
@@ -208,7 +249,7 @@ final class Fit {
                         add(next, sum.and(option, mains, use, capacity), priced);
                     }
                 }
-                if (next.size() > MOST_SUMS) {
+                if (next.size() > (priced && plain(draft) ? MOST_PRICED_SUMS : MOST_SUMS)) {
                     return Found.unknown();
                 }
             }
@@ -219,6 +260,57 @@ final class Fit {
         }
         Sum cheapest = sums.stream().min(Sum.CHEAPEST).orElseThrow();
         return new Found(Verdict.YES, Optional.of(fitting(cheapest, menus, row, priced)));
+    }
+
+    /** Whether only numbers of places count, so that phase 6a tells. */
+    private boolean plain(Draft draft) {
+        return mayBePlain
+                && (!draft.duty().mains() || capped(draft).findAny().isEmpty())
+                && tray(draft.duty()).plain(leaves).isPresent();
+    }
+
+    private Found plainly(Draft draft, List<Integer> row) {
+        int[][] counts = counts(draft);
+        Optional<List<int[]>> earth = earthOf(draft);
+        if (earth.isEmpty()) {
+            return Found.no();
+        }
+        Places places = places(draft, counts);
+        Verdict verdict = places.verdict(earth.get());
+        if (verdict != Verdict.YES) {
+            return verdict == Verdict.NO ? Found.no() : Found.unknown();
+        }
+        Tray tray = tray(draft.duty());
+        Plainly plainly = new Plainly(tray, tray.plain(leaves).orElseThrow(), leaves, counts, scene.jackSocket());
+        return new Found(verdict, Optional.of(plainly.fitting(places.answer().orElseThrow(), row)));
+    }
+
+    private Places places(Draft draft, int[][] counts) {
+        return new Places(tray(draft.duty()).plain(leaves).orElseThrow(), counts, scene.jackCount());
+    }
+
+    /** Scarce pieces of each choice of earth lead: none where none is asked for, empty where there is no choice. */
+    private Optional<List<int[]>> earthOf(Draft draft) {
+        if (!draft.earth()) {
+            return Optional.of(List.of());
+        }
+        Tray tray = tray(draft.duty());
+        List<int[]> earth = new ArrayList<>();
+        for (EarthLead.Choice choice : tray.earth()) {
+            int[] use = tray.stock().of(choice.use());
+            earth.add(Arrays.copyOf(use, use.length - 1));
+        }
+        return earth.isEmpty() ? Optional.empty() : Optional.of(earth);
+    }
+
+    private int[][] counts(Draft draft) {
+        int[][] counts = new int[draft.cells()][leaves.size()];
+        for (int e = 0; e < leafOf.length; e++) {
+            if (draft.cellOf(e) >= 0) {
+                counts[draft.cellOf(e)][leafOf[e]]++;
+            }
+        }
+        return counts;
     }
 
     private static List<Integer> fewestOptionsFirst(List<Menu> menus) {
@@ -316,13 +408,9 @@ final class Fit {
     }
 
     private List<Cluster> clusters(Draft draft) {
-        int[][] counts = new int[draft.cells()][leaves.size()];
-        for (int e = 0; e < leafOf.length; e++) {
-            if (draft.cellOf(e) >= 0) {
-                counts[draft.cellOf(e)][leafOf[e]]++;
-            }
-        }
-        return Arrays.stream(counts).map(each -> Cluster.of(leaves, each)).toList();
+        return Arrays.stream(counts(draft))
+                .map(each -> Cluster.of(leaves, each))
+                .toList();
     }
 
     private String key(Draft draft, List<Cluster> clusters) {

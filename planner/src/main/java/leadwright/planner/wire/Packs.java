@@ -1,7 +1,6 @@
 package leadwright.planner.wire;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +22,7 @@ final class Packs {
     private final Twins twins;
     private final ToLongFunction<Requirement> weight;
     private final List<Requirement> offered;
+    private final Canon canon;
     private final boolean[] out;
     private final long mostCases;
     private boolean unknownFits;
@@ -47,6 +47,7 @@ final class Packs {
         this.fit = fit;
         this.twins = twins;
         this.offered = offered;
+        this.canon = new Canon(twins, offered);
         this.weight = weight;
         this.out = new boolean[scene.requirements().size()];
         this.mostCases = mostCases;
@@ -90,9 +91,14 @@ final class Packs {
 
     private List<Requirement> fitting(Draft draft, List<Requirement> candidates) {
         List<Requirement> fitting = new ArrayList<>();
+        Map<Long, Boolean> known = new HashMap<>();
         for (Requirement each : candidates) {
-            if (!out[each.index()] && fits(draft, each)) {
-                fitting.add(each);
+            if (!out[each.index()]) {
+                long like = canon.like(each, draft);
+                boolean fits = like < 0 ? fits(draft, each) : known.computeIfAbsent(like, key -> fits(draft, each));
+                if (fits) {
+                    fitting.add(each);
+                }
             }
         }
         return fitting;
@@ -112,7 +118,7 @@ final class Packs {
         }
         List<Requirement> closed = new ArrayList<>();
         List<Requirement> left = new ArrayList<>(candidates);
-        while (!left.isEmpty() && cases <= mostCases && weighs + most(draft, left) >= enough) {
+        while (!left.isEmpty() && cases <= mostCases && canReach(draft, left, weighs)) {
             Requirement each = left.remove(0);
             Draft next = draft.with(each);
             extend(next, fitting(next, left), weighs + weight.applyAsLong(each));
@@ -123,6 +129,14 @@ final class Packs {
             left.removeIf(other -> out[other.index()]);
         }
         closed.forEach(each -> out[each.index()] = false);
+    }
+
+    private boolean canReach(Draft draft, List<Requirement> left, long weighs) {
+        long all = 0;
+        for (Requirement each : left) {
+            all += weight.applyAsLong(each);
+        }
+        return weighs + all >= enough && weighs + most(draft, left) >= enough;
     }
 
     private void close(Requirement each, List<Requirement> closed) {
@@ -150,24 +164,24 @@ final class Packs {
         }
     }
 
-    /** Most that the candidates can add. */
+    /**
+     * Most that the candidates can add: of those whose sets are independent of the bundles and of one another no more than
+     * there are free jacks, each of the others at most once.
+     */
     private long most(Draft draft, List<Requirement> candidates) {
+        Span span = new Span();
+        for (int cell = 0; cell < draft.cells(); cell++) {
+            span.add(draft.connectionsOf(cell));
+        }
+        List<Requirement> heaviestFirst = new ArrayList<>(candidates);
+        heaviestFirst.sort(java.util.Comparator.comparingLong((Requirement each) -> -weight.applyAsLong(each)));
+        int free = scene.jackCount() - draft.cells();
         long sum = 0;
-        Map<Integer, Long> alone = new HashMap<>();
-        for (Requirement each : candidates) {
-            BitSet measured = each.with(Requirement.MEASURED);
-            int only = measured.cardinality() == 1 ? measured.nextSetBit(0) : -1;
-            if (only < 0 || draft.isAlone(only)) {
+        for (Requirement each : heaviestFirst) {
+            if (!span.add(each) || free-- > 0) {
                 sum += weight.applyAsLong(each);
-            } else {
-                alone.merge(only, weight.applyAsLong(each), Long::sum);
             }
         }
-        return sum
-                + alone.values().stream()
-                        .sorted(java.util.Comparator.reverseOrder())
-                        .limit(scene.jackCount() - draft.cells() + draft.divisible())
-                        .mapToLong(Long::longValue)
-                        .sum();
+        return sum;
     }
 }

@@ -19,6 +19,7 @@ final class Tray {
     private final Gather gather;
     private final Gather pricedGather;
     private final String jackSocket;
+    private Optional<Optional<PlainKit>> plain = Optional.empty();
     private final Map<Cluster, Menu> menus = new HashMap<>();
     private final Map<Cluster, Menu> priced = new HashMap<>();
 
@@ -31,14 +32,22 @@ final class Tray {
         boolean capacitance = duty.mains() && scene.hardCapacitance();
         Handling handling = new Handling(scene.connectors(), scene.house().times());
         this.gather = new Gather(bench, routes, stock, jackSocket, Optional.empty(), capacitance, mostArrangements);
-        this.pricedGather =
-                new Gather(bench, routes, stock, jackSocket, Optional.of(handling), capacitance, mostArrangements);
+        this.pricedGather = new Gather(
+                bench, routes, stock, jackSocket, Optional.of(handling), capacitance, Math.min(mostArrangements, 1500));
     }
 
     Menu menu(Cluster cluster, boolean withCost) {
         return withCost
                 ? priced.computeIfAbsent(cluster, pricedGather::menu)
                 : menus.computeIfAbsent(cluster, gather::menu);
+    }
+
+    /** The kit as numbers of places, where it is so plain; the leaves are the same at every call. */
+    Optional<PlainKit> plain(List<Leaf> leaves) {
+        if (plain.isEmpty()) {
+            plain = Optional.of(PlainKit.of(this, leaves, jackSocket));
+        }
+        return plain.get();
     }
 
     /** Options for the earth lead; they take no jack. */

@@ -45,14 +45,14 @@ import leadwright.planner.plan.MainsState;
 import leadwright.planner.plan.Obligation;
 
 /** Small devices, kits and obligations for tests, in a few words. */
-final class Rig {
-    static final String PLUG = "lab-4mm-plug-shrouded";
-    static final String SOCKET = "lab-4mm-socket-recessed";
+public final class Rig {
+    public static final String PLUG = "lab-4mm-plug-shrouded";
+    public static final String SOCKET = "lab-4mm-socket-recessed";
 
     private Rig() {}
 
     /** A part with so many connections c1, c2 … of one terminal. */
-    static AppliedPart part(String id, PartType type, String terminal, int count) {
+    public static AppliedPart part(String id, PartType type, String terminal, int count) {
         List<PatientConnection> connections = IntStream.rangeClosed(1, count)
                 .mapToObj(n -> new PatientConnection("c" + n, terminal, Optional.empty()))
                 .toList();
@@ -68,7 +68,7 @@ final class Rig {
                 Optional.empty());
     }
 
-    static AppliedPart at(AppliedPart part, long distanceMillimetres, long cableMillimetres) {
+    public static AppliedPart at(AppliedPart part, long distanceMillimetres, long cableMillimetres) {
         return new AppliedPart(
                 part.id(),
                 part.name(),
@@ -81,11 +81,12 @@ final class Rig {
                 cableMillimetres == 0 ? Optional.empty() : Optional.of(Quantity.millimetres(cableMillimetres)));
     }
 
-    static Device device(AppliedPart... parts) {
+    public static Device device(AppliedPart... parts) {
         return device(List.of(parts), List.of(), List.of(), List.of());
     }
 
-    static Device device(List<AppliedPart> parts, List<TouchPoint> points, List<Port> ports, List<Output> outputs) {
+    public static Device device(
+            List<AppliedPart> parts, List<TouchPoint> points, List<Port> ports, List<Output> outputs) {
         return new Device(
                 "Small device",
                 new Supply(
@@ -120,11 +121,11 @@ final class Rig {
                 List.of());
     }
 
-    static KitItem item(String id, ItemKind kind, String from, String to, int stock) {
+    public static KitItem item(String id, ItemKind kind, String from, String to, int stock) {
         return item(id, kind, List.of(from, to), 0, 0, 600, stock);
     }
 
-    static KitItem fanOut(String id, String trunk, String branch, int branches, int stock) {
+    public static KitItem fanOut(String id, String trunk, String branch, int branches, int stock) {
         return item(id, ItemKind.FAN_OUT, List.of(trunk, branch), branches, 0, 600, stock);
     }
 
@@ -132,7 +133,7 @@ final class Rig {
      * @param millimetres 0 where it states no length
      * @param volts 0 where it states no voltage
      */
-    static KitItem item(
+    public static KitItem item(
             String id, ItemKind kind, List<String> ends, int branches, long millimetres, long volts, int stock) {
         return new KitItem(
                 id,
@@ -149,11 +150,11 @@ final class Rig {
                 Optional.empty());
     }
 
-    static Kit kit(int jacks, Ties ties, KitItem... items) {
+    public static Kit kit(int jacks, Ties ties, KitItem... items) {
         return kit(new Jacks(jacks, SOCKET, ties, AtRest.OPEN), 3500, List.of(items));
     }
 
-    static Kit kit(Jacks jacks, long shortCircuitMicroamperes, List<KitItem> items) {
+    public static Kit kit(Jacks jacks, long shortCircuitMicroamperes, List<KitItem> items) {
         Tester tester = new Tester(
                 "Small tester",
                 Optional.of(jacks),
@@ -181,11 +182,11 @@ final class Rig {
         return new Kit("Small kit", tester, items, List.of(), List.of());
     }
 
-    static Obligation reading(String key, Demand demand) {
+    public static Obligation reading(String key, Demand demand) {
         return obligation(key, QuantityKind.PATIENT_LEAKAGE, demand, Optional.empty(), Optional.empty());
     }
 
-    static Obligation mains(String key, Demand demand) {
+    public static Obligation mains(String key, Demand demand) {
         return obligation(
                 key,
                 QuantityKind.MAINS_ON_APPLIED_PART,
@@ -194,11 +195,11 @@ final class Rig {
                 Optional.empty());
     }
 
-    static Obligation insulation(String key, Demand demand) {
+    public static Obligation insulation(String key, Demand demand) {
         return obligation(key, QuantityKind.INSULATION_RESISTANCE, demand, Optional.empty(), Optional.empty());
     }
 
-    static Obligation earth(String key, String place) {
+    public static Obligation earth(String key, String place) {
         return obligation(key, QuantityKind.EARTH_RESISTANCE, Demand.NOTHING, Optional.empty(), Optional.of(place));
     }
 
@@ -227,14 +228,14 @@ final class Rig {
     }
 
     /** Each connection measured alone, all others open and unplugged. */
-    static List<Obligation> eachAlone(Collection<String> names) {
+    public static List<Obligation> eachAlone(Collection<String> names) {
         return names.stream()
                 .map(name -> reading("alone/" + name, Demand.of(List.of(name))))
                 .toList();
     }
 
     /** Each connection against all the others tied. */
-    static List<Obligation> eachAgainstTheRest(Collection<String> names) {
+    public static List<Obligation> eachAgainstTheRest(Collection<String> names) {
         List<Obligation> all = new ArrayList<>();
         for (String name : names) {
             List<String> rest =
@@ -244,21 +245,21 @@ final class Rig {
         return all;
     }
 
-    static Wiring wire(Device device, Kit kit, List<Obligation> obligations) {
+    public static Wiring wire(Device device, Kit kit, List<Obligation> obligations) {
         return wire(device, kit, House.defaults(), obligations);
     }
 
-    static Wiring wire(Device device, Kit kit, House house, List<Obligation> obligations) {
+    public static Wiring wire(Device device, Kit kit, House house, List<Obligation> obligations) {
         return Wire.wire(device, kit, house, Connectors.builtIn(), obligations);
     }
 
     /** A house that lets nothing float joined. */
-    static House nothingFloatsJoined() {
+    public static House nothingFloatsJoined() {
         return HouseReader.read("house", "leadwright: house/1\nfloat-joined: never\n".getBytes(StandardCharsets.UTF_8))
                 .orThrow();
     }
 
-    static List<String> names(Device device) {
+    public static List<String> names(Device device) {
         return device.connections().stream().map(each -> each.name()).toList();
     }
 }
