@@ -21,7 +21,9 @@ import java.util.Optional;
 final class Fit {
     private static final int MOST_SUMS = 6_000;
     /** Where a plain kit gives a fitting without prices. */
-    private static final int MOST_PRICED_SUMS = 400;
+    private static final long MOST_WAYS = 120;
+
+    private static final int MOST_PRICED_SUMS = 300;
 
     private final Scene scene;
     private final EarthLead earthLead;
@@ -115,12 +117,52 @@ final class Fit {
      * then least lead where mains is put on, then least lead.
      */
     Fitting best(Draft draft) {
-        Found found = search(draft, clusters(draft), true);
+        List<Cluster> clusters = clusters(draft);
+        boolean quick = plain(draft) && tooManyWays(draft, clusters);
+        Found found = quick ? Found.unknown() : search(draft, clusters, true);
         if (found.verdict() != Verdict.YES) {
             // Cost makes more options worth keeping: without it the search is the one that said yes.
-            found = search(draft, clusters(draft), false);
+            found = search(draft, clusters, false);
         }
         return found.fitting().orElseThrow();
+    }
+
+    /** Whether the ways to give gathering items to cells are too many to look at each. */
+    private boolean tooManyWays(Draft draft, List<Cluster> clusters) {
+        PlainKit kit = tray(draft.duty()).plain(leaves).orElseThrow();
+        long ways = 0;
+        for (Cluster cluster : new java.util.LinkedHashSet<>(clusters)) {
+            long own = Math.min(cluster.size(), scene.jackCount() - clusters.size() + 1);
+            int further = cluster.size() - 1;
+            for (PlainKit.Fan fan : kit.fans()) {
+                own *= 1 + Math.min(fan.stock(), (further + fan.gain() - 1) / Math.max(1, fan.gain()));
+            }
+            for (PlainKit.Comb comb : kit.combs()) {
+                int wires = counts(cluster)[comb.leaf()];
+                own *= 1 + Math.min(comb.stock(), (wires + comb.branches() - 1) / comb.branches());
+            }
+            // Which kind of wire takes which of the places at different depths.
+            int widest = cluster.groups().stream()
+                    .mapToInt(Cluster.Group::count)
+                    .max()
+                    .orElse(0);
+            boolean first = true;
+            for (Cluster.Group group : cluster.groups()) {
+                if (first && group.count() == widest) {
+                    first = false;
+                } else {
+                    own = Math.min(MOST_WAYS + 1, own * (1 + group.count()));
+                }
+            }
+            ways = Math.min(MOST_WAYS + 1, ways + Math.min(MOST_WAYS + 1, own));
+        }
+        return ways > MOST_WAYS;
+    }
+
+    private int[] counts(Cluster cluster) {
+        int[] counts = new int[leaves.size()];
+        cluster.groups().forEach(group -> counts[leaves.indexOf(group.leaf())] += group.count());
+        return counts;
     }
 
     /** What the menus have cost so far: a measure that is the same on every machine. */
@@ -281,7 +323,8 @@ final class Fit {
             return verdict == Verdict.NO ? Found.no() : Found.unknown();
         }
         Tray tray = tray(draft.duty());
-        Plainly plainly = new Plainly(tray, tray.plain(leaves).orElseThrow(), leaves, counts, scene.jackSocket());
+        Plainly plainly = new Plainly(
+                tray, tray.plain(leaves).orElseThrow(), leaves, counts, scene.jackSocket(), scene.jackCount());
         return new Found(verdict, Optional.of(plainly.fitting(places.answer().orElseThrow(), row)));
     }
 

@@ -32,9 +32,10 @@ final class Places {
      * What each cell has.
      *
      * @param combs by cell, pieces of each comb of the kit
-     * @param shares by cell, gains of its fan-outs and its number of jacks
+     * @param places by cell, ordinary places that it needs
+     * @param shares whose the fan-outs and the jacks are
      */
-    record Answer(int[][] combs, Shelf.Shares shares, PlainKit.Uses uses) {}
+    record Answer(int[][] combs, int[] places, Shelf.Shares shares, PlainKit.Uses uses) {}
 
     /**
      * @param counts by cell, by leaf
@@ -201,7 +202,8 @@ final class Places {
             return false;
         }
         int[][] chosen = Arrays.stream(combs).map(int[]::clone).toArray(int[][]::new);
-        found = Optional.of(new Answer(chosen, shares.get(), split.uses().get()));
+        found = Optional.of(
+                new Answer(chosen, places, shares.get(), split.uses().get()));
         return true;
     }
 }

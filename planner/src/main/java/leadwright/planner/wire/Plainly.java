@@ -18,16 +18,20 @@ final class Plainly {
     private final List<Leaf> leaves;
     private final int[][] counts;
     private final String jackSocket;
+    private final int jackCount;
 
-    Plainly(Tray tray, PlainKit kit, List<Leaf> leaves, int[][] counts, String jackSocket) {
+    Plainly(Tray tray, PlainKit kit, List<Leaf> leaves, int[][] counts, String jackSocket, int jackCount) {
         this.tray = tray;
         this.kit = kit;
         this.leaves = leaves;
         this.counts = counts;
         this.jackSocket = jackSocket;
+        this.jackCount = jackCount;
     }
 
-    Fit.Fitting fitting(Places.Answer answer, List<Integer> row) {
+    Fit.Fitting fitting(Places.Answer found, List<Integer> row) {
+        Shelf.Shares shares = new Frugal(kit.gains(), found.places(), found.shares(), jackCount).shares();
+        Places.Answer answer = new Places.Answer(found.combs(), found.places(), shares, found.uses());
         List<PlainKit.Fan> fans = new ArrayList<>();
         for (PlainKit.Fan fan : kit.fans()) {
             for (int piece = 0; piece < fan.stock(); piece++) {

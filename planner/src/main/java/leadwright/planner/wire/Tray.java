@@ -32,8 +32,8 @@ final class Tray {
         boolean capacitance = duty.mains() && scene.hardCapacitance();
         Handling handling = new Handling(scene.connectors(), scene.house().times());
         this.gather = new Gather(bench, routes, stock, jackSocket, Optional.empty(), capacitance, mostArrangements);
-        this.pricedGather = new Gather(
-                bench, routes, stock, jackSocket, Optional.of(handling), capacitance, Math.min(mostArrangements, 1500));
+        this.pricedGather =
+                new Gather(bench, routes, stock, jackSocket, Optional.of(handling), capacitance, mostArrangements);
     }
 
     Menu menu(Cluster cluster, boolean withCost) {
