@@ -53,7 +53,20 @@ final class Bounds {
 
     /** What needs no search: one, and the sets that a hookup can tie. */
     Bound quick(int reached) {
-        return reached > 1 ? better(one(), independent()) : one();
+        return reached > 1 ? better(better(one(), aJackEach()), independent()) : one();
+    }
+
+    /** Connections that some requirement measures alone: each takes a jack of its own in some hookup. */
+    private Bound aJackEach() {
+        BitSet alone = new BitSet();
+        core.stream()
+                .map(each -> each.with(Requirement.MEASURED))
+                .filter(measured -> measured.cardinality() == 1)
+                .forEach(alone::or);
+        int jacks = Math.max(1, scene.jackCount());
+        int count = alone.cardinality();
+        int hookups = Math.max(1, (count + jacks - 1) / jacks);
+        return new Bound(hookups, aloneArgument(count, jacks, 0, hookups), unit(core), core.size());
     }
 
     /** The better of the known bound and that of connections which stand alone. */

@@ -213,6 +213,10 @@ final class Fit {
         int spare = Math.min(free, tray(draft.duty()).mostLinks());
         int unsearched = tray(draft.duty()).unsearchedLinks();
         int hope = Math.min(free, spare + unsearched);
+        if (hope == 0) {
+            // Nothing joins two jacks, and a cell in two bundles only makes every run longer.
+            return Found.no();
+        }
         int[] most = new int[draft.cells()];
         Arrays.fill(most, 1 + hope);
         Row.Linked any = Row.linked(draft.cells(), draft.ties(), draft.cells() + hope, most);
