@@ -16,9 +16,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import leadwright.catalog.quantity.Quantity;
+import leadwright.catalog.rules.RuleSet;
 
 /**
- * The canonical text of records: components by name, maps by key, lists of things with an id by id, everything else in
+ * The canonical text of records: components by name, maps by key, lists of what a file lists sorted, everything else in
  * its own order. The order in which a file lists things does not matter, the panel's order does.
  */
 final class Canonical {
@@ -87,7 +89,7 @@ final class Canonical {
         List<String> items = new ArrayList<>();
         boolean ids = collection instanceof Set<?>;
         for (Object each : collection) {
-            ids |= hasId(each);
+            ids |= hasId(each) || ofFile(each);
             items.add(text(each));
         }
         if (ids) {
@@ -96,13 +98,20 @@ final class Canonical {
         text.append('[').append(String.join(",", items)).append(']');
     }
 
+    /** What a person lists in a file by what it is of, such as limits made tighter. */
+    private static boolean ofFile(Object each) {
+        return each instanceof Record
+                && !(each instanceof Quantity)
+                && !each.getClass().getPackageName().equals(RuleSet.class.getPackageName());
+    }
+
     private static boolean hasId(Object each) {
         return each instanceof Record written
                 && Arrays.stream(written.getClass().getRecordComponents())
                         .anyMatch(component -> component.getName().equals("id"));
     }
 
-    private static Object get(Record written, Method accessor) {
+    static Object get(Record written, Method accessor) {
         try {
             accessor.setAccessible(true);
             return accessor.invoke(written);

@@ -37,6 +37,10 @@ public final class Planner {
      * @return an audited plan, the reason why nothing may be planned, or the breaches by which the audit refused it
      */
     public static Outcome plan(Request request) {
+        return arranged(Arranged.request(request));
+    }
+
+    private static Outcome arranged(Request request) {
         Optional<String> pastDue = pastDue(request);
         boolean training = pastDue.isPresent() && request.house().pastDue() == PastDue.TRAINING_COPY;
         if (pastDue.isPresent() && !training) {

@@ -55,6 +55,16 @@ public final class SamplePlans {
         return DeviceReader.read(file, bytes(file)).orThrow();
     }
 
+    /** A sample device with one piece of its text replaced. */
+    public static Device deviceWith(String file, String piece, String instead) {
+        String text = new String(bytes(file), StandardCharsets.UTF_8);
+        if (!text.contains(piece)) {
+            throw new AssertionError(file + " does not contain: " + piece);
+        }
+        return DeviceReader.read(file, text.replace(piece, instead).getBytes(StandardCharsets.UTF_8))
+                .orThrow();
+    }
+
     public static Kit kit(String file) {
         return KitReader.read(file, bytes(file)).orThrow();
     }

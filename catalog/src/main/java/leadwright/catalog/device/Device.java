@@ -16,7 +16,7 @@ import leadwright.catalog.quantity.Quantity;
  * @param toleratesPowerCut empty where the file does not say, which counts as no
  * @param builtTo rule-set id of the edition it was built to
  * @param panel ids of applied parts from left to right; every applied part exactly once (parts the file leaves out follow
- *     in file order)
+ *     in the order of their ids)
  * @param system what makes it a whole of several devices; empty for a device
  * @param electrical optional values of the {@code electrical:} section, by key
  */

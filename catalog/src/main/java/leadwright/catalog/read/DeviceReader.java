@@ -1,5 +1,6 @@
 package leadwright.catalog.read;
 
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -7,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import leadwright.catalog.device.AppliedPart;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.device.ElectricalKey;
@@ -116,12 +118,21 @@ public final class DeviceReader {
         List<String> leftOut = parts.parts().stream()
                 .map(AppliedPart::id)
                 .filter(id -> !panel.contains(id))
+                .sorted(Comparator.comparing(DeviceReader::natural))
                 .toList();
         if (!leftOut.isEmpty()) {
-            findings.assume("panel: does not list " + String.join(", ", leftOut) + ", drawn last in the file's order");
+            findings.assume(
+                    "panel: does not list " + String.join(", ", leftOut) + ", drawn last in the order of their ids");
         }
         panel.addAll(leftOut);
         return List.copyOf(panel);
+    }
+
+    /** Numbers in it compare by value, up to eighteen digits. */
+    private static String natural(String id) {
+        return Pattern.compile("[0-9]+")
+                .matcher(id)
+                .replaceAll(number -> "0".repeat(Math.max(0, 18 - number.group().length())) + number.group());
     }
 
     private List<ParticularLimit> limits(PartsReading parts, PlacesReading places) {

@@ -137,7 +137,7 @@ class DefaultsTest {
                         "applied-parts a.defibrillation-proof: not stated, taken as no",
                         "touch-points case.earthed: not stated, taken as unknown",
                         "outputs: not stated, taken as none",
-                        "panel: does not list a, drawn last in the file's order")
+                        "panel: does not list a, drawn last in the order of their ids")
                 .doesNotHaveDuplicates();
     }
 

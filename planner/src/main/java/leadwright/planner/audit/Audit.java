@@ -21,6 +21,8 @@ public final class Audit {
         new ReadingAudit(plan, rules, breaches).run();
         new LimitAudit(plan, rules, breaches).run();
         new EarthKnownAudit(plan, rules, breaches).run();
+        new EvenAudit(plan, breaches).run();
+        new DueAudit(plan, rules, breaches).run();
         new PrecedenceAudit(plan, breaches).run();
         new StepReplay(plan, breaches).run();
         new TimeAudit(plan, connectors, breaches).run();

@@ -42,6 +42,7 @@ final class StepReplay {
     private Optional<String> touched = Optional.empty();
     private Demand selected = Demand.NOTHING;
     private boolean tieSince;
+    private Optional<Step> tieStep = Optional.empty();
     private Optional<String> standing = Optional.empty();
 
     StepReplay(Plan plan, Breaches breaches) {
@@ -88,6 +89,7 @@ final class StepReplay {
                 held(step, where);
                 breaches.check(bench.on, Invariant.STATE_CHANGE, where, "shuts down a device that is off");
                 bench.on = false;
+                touched = Optional.empty();
             }
             default -> {
                 held(step, where);
@@ -105,20 +107,14 @@ final class StepReplay {
 
     private void start(Step step, String where) {
         breaches.check(!bench.on, Invariant.STATE_CHANGE, where, "starts a device that is on");
-        breaches.check(
-                step.state() == bench.state || step.state().powered(),
-                Invariant.STATE_CHANGE,
-                where,
-                "start leads to " + step.state().word() + " from " + bench.state.word());
-        if (step.state() != bench.state) {
-            change(step, where);
-        }
+        held(step, where);
         breaches.check(
                 bench.state.powered() || device.battery() != Battery.NONE || !device.runsOnMains() || bench.permanent,
                 Invariant.STATE_CHANGE,
                 where,
                 "starts a device without supply");
         bench.on = true;
+        touched = Optional.empty();
         handling.started(step, where);
     }
 
@@ -180,10 +176,25 @@ final class StepReplay {
                 handling.clip(where);
                 earth.clip(step);
             }
-            case NULL -> earth.nulled();
-            case MAKE_SAFE -> handling.madeSafe(step, where);
-            case WAIT -> handling.waited(step);
-            case TIE -> tieSince = true;
+            case NULL -> {
+                handling.hands(where, "nulls the leads");
+                earth.nulled();
+            }
+            case MAKE_SAFE -> {
+                handling.hands(where, "makes a therapy output safe");
+                handling.madeSafe(step, where);
+            }
+            case WAIT -> {
+                // A wait is for a hand: at the device's controls, or of a licensed person.
+                handling.hands(where, "waits, or changes the mode,");
+                touched = Optional.empty();
+                handling.waited(step);
+            }
+            case RESTORE -> handling.hands(where, "puts back");
+            case TIE -> {
+                tieSince = true;
+                tieStep = Optional.of(step);
+            }
             case TOUCH -> {
                 handling.hands(where, "touches");
                 touched = step.place();
@@ -200,9 +211,19 @@ final class StepReplay {
         }
         Joint joint = Joints.plain(step.joint().get());
         boolean ofEarth = bench.earthJoints.contains(joint);
+        touched = Optional.empty();
         handling.joint(step.does(), joint, where);
         if (step.does() == Step.Act.JOIN) {
+            breaches.check(bench.free(joint), Invariant.JOINT, where, "joins " + joint + ", which is joined elsewhere");
             breaches.check(bench.made.add(joint), Invariant.JOINT, where, "joins " + joint + " twice");
+            breaches.check(
+                    step.hookup()
+                            .flatMap(plan::hookup)
+                            .filter(each -> bench.belongs(joint, each))
+                            .isPresent(),
+                    Invariant.JOINT,
+                    where,
+                    "joins " + joint + ", which is not of the hookup that the step names");
             if (ofEarth) {
                 earth.joined();
             }
@@ -311,6 +332,13 @@ final class StepReplay {
                 Invariant.TIE_SELECTED,
                 where,
                 reading.id() + " without selecting what it measures");
+        if (tieSince) {
+            reading.hookup()
+                    .flatMap(plan::hookup)
+                    .flatMap(hookup -> new Selection(hookup, demand)
+                            .fault(tieStep.map(Step::text).orElse("")))
+                    .ifPresent(what -> breaches.add(Invariant.SELECTION_SAID, where, what));
+        }
         selected = demand;
         tieSince = false;
     }

@@ -34,6 +34,15 @@ final class BruteForce {
     /** What waits to be plugged in: a connection, the far jack of a link, or the outer end of an item. */
     private record Pending(String end, Object source) {}
 
+    /** More ways than anybody wants to try. */
+    static final class TooLarge extends IllegalStateException {
+        private static final long serialVersionUID = 1;
+
+        private TooLarge() {
+            super("the case is too large to try everything");
+        }
+    }
+
     private List<Demand> demands;
     private boolean mains;
     private TrialItems trial;
@@ -155,7 +164,7 @@ final class BruteForce {
 
     private boolean plug(List<Pending> pending) {
         if (++tried > MOST_TRIED) {
-            throw new IllegalStateException("the case is too large to try everything");
+            throw new TooLarge();
         }
         if (pending.isEmpty()) {
             return finished();

@@ -104,7 +104,7 @@ class WiringBruteForceTest {
         assertThat(linked).isPositive();
     }
 
-    private static void compare(SmallCase small, House house) {
+    static void compare(SmallCase small, House house) {
         boolean floatApart = house.floatJoined() == FloatJoined.NEVER;
         Wiring wiring = Rig.wire(small.device(), small.kit(), house, small.obligations());
         new HookupCheck(small.device(), small.kit(), Connectors.builtIn()).check(wiring, small.obligations());

@@ -1,0 +1,109 @@
+package leadwright.planner.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import leadwright.planner.Plan;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * Ten thousand damaged plans and more, of every kind, at places drawn from seeds: the audit refuses each by the name of the
+ * invariant that the damage was built to break, and names nothing else but what breaks with it. With
+ * {@code -Dleadwright.campaign=N} there are N times as many.
+ */
+class DamageCampaignTest {
+    private static final int FACTOR = Integer.getInteger("leadwright.campaign", 1);
+    private static final int OF_EACH_KIND = 130 * FACTOR;
+    private static final int LEAST = 20;
+    /** Many plans have no place for a kind: no therapy output, no fan-out, one hookup. */
+    private static final int DRAWS_FOR_EACH = 30;
+
+    private static final List<Kind> KINDS = Stream.of(
+                    WiringKinds.all(),
+                    RatingKinds.all(),
+                    ReadingKinds.all(),
+                    MissingKinds.all(),
+                    LimitKinds.all(),
+                    StepKinds.all(),
+                    PrecedenceKinds.all(),
+                    HandKinds.all(),
+                    EarthLeadKinds.all(),
+                    FigureKinds.all())
+            .flatMap(List::stream)
+            .toList();
+
+    private static final List<Result> RESULTS = results();
+
+    /** What came of one kind: how many different damages, and what the audit said wrongly of them. */
+    private record Result(Kind kind, int counted, List<String> wrong) {}
+
+    private static List<Result> results() {
+        List<CampaignPlans.Good> plans = CampaignPlans.all();
+        return IntStream.range(0, KINDS.size())
+                .parallel()
+                .mapToObj(kind -> result(plans, kind))
+                .toList();
+    }
+
+    private static Result result(List<CampaignPlans.Good> plans, int number) {
+        Kind kind = KINDS.get(number);
+        List<String> wrong = new ArrayList<>();
+        Set<List<Integer>> seen = new HashSet<>();
+        int counted = 0;
+        for (int draw = 0; draw < OF_EACH_KIND * DRAWS_FOR_EACH && counted < OF_EACH_KIND; draw++) {
+            long seed = 1_000_000L * (number + 1) + draw;
+            Dice dice = new Dice(seed);
+            CampaignPlans.Good good = plans.get(dice.below(plans.size()));
+            Optional<Plan> damaged = kind.damage().apply(good.sample().plan(), dice);
+            if (damaged.isPresent() && seen.add(dice.drawn())) {
+                counted++;
+                said(kind, good, damaged.get())
+                        .ifPresent(said -> wrong.add("seed " + seed + ", " + good + ": " + said));
+            }
+        }
+        return new Result(kind, counted, wrong);
+    }
+
+    /** What is wrong with what the audit says of a damaged plan, or empty. */
+    private static Optional<String> said(Kind kind, CampaignPlans.Good good, Plan damaged) {
+        List<Breach> breaches =
+                Audit.audit(damaged, good.sample().rules(), good.sample().connectors());
+        if (breaches.stream().noneMatch(breach -> breach.invariant() == kind.named())) {
+            return Optional.of("not named; found " + breaches);
+        }
+        List<Breach> others = breaches.stream()
+                .filter(breach ->
+                        breach.invariant() != kind.named() && !kind.also().contains(breach.invariant()))
+                .toList();
+        return others.isEmpty() ? Optional.empty() : Optional.of("named too: " + others);
+    }
+
+    @TestFactory
+    Stream<DynamicTest> every_damage_of_a_kind_is_refused_by_its_name() {
+        return RESULTS.stream()
+                .map(result -> DynamicTest.dynamicTest(result.kind().toString(), () -> {
+                    assertThat(result.wrong()).isEmpty();
+                    assertThat(result.counted()).isGreaterThanOrEqualTo(LEAST);
+                }));
+    }
+
+    @Test
+    void there_are_ten_thousand_of_every_invariant() {
+        assertThat(RESULTS.stream().mapToInt(Result::counted).sum()).isGreaterThanOrEqualTo(10_000 * FACTOR);
+        assertThat(KINDS.stream()
+                        .map(Kind::named)
+                        .collect(Collectors.toCollection(() -> EnumSet.noneOf(Invariant.class))))
+                .containsExactlyInAnyOrderElementsOf(EnumSet.allOf(Invariant.class));
+        assertThat(KINDS.stream().map(Kind::toString)).doesNotHaveDuplicates();
+    }
+}
