@@ -63,7 +63,7 @@ final class LimitKinds {
                                         plan.readings(),
                                         reading -> reading.obligation()
                                                         .limit()
-                                                        .filter(LimitKinds::ruled)
+                                                        .filter(limit -> ofRules(plan, limit))
                                                         .isPresent()
                                                 && reading.obligation().phase() != Phase.INSULATION)
                                 .map(reading -> ReadingKinds.reading(
@@ -122,6 +122,14 @@ final class LimitKinds {
                 .map((RuleSet rules) -> rules.limit(limit.id()))
                 .flatMap(Optional::stream)
                 .anyMatch(row -> row.value().equals(limit.value()));
+    }
+
+    /** The rule set's own, not that of the edition the device was built to. */
+    private static boolean ofRules(Plan plan, Limit limit) {
+        return RuleSets.builtIn()
+                .find(plan.rules().id())
+                .flatMap(rules -> rules.limit(limit.id()))
+                .isPresent();
     }
 
     private static boolean ruled(Limit limit) {

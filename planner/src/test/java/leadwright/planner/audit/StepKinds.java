@@ -43,7 +43,8 @@ final class StepKinds {
                         "a reading that no step takes",
                         (plan, dice) -> dice.pick(plan.steps(), step -> step.does() == Act.READ)
                                 .map(step -> Mend.without(plan, step)),
-                        Invariant.SECONDS),
+                        Invariant.SECONDS,
+                        Invariant.EARTH_LEAD_PROVEN),
                 Kind.of(
                         Invariant.READ_ONCE,
                         "a reading taken twice",
@@ -74,7 +75,8 @@ final class StepKinds {
                         Invariant.CAUTION,
                         Invariant.SECONDS,
                         Invariant.SELECTION_SAID,
-                        Invariant.INSULATION_FIRST),
+                        Invariant.INSULATION_FIRST,
+                        Invariant.EARTH_LEAD_PARTED),
                 Kind.of(
                         Invariant.LOOK_FIRST,
                         "the look over left out or done later",

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * least are small enough and proven. With {@code -Dleadwright.campaign=N} there are N times as many batches.
  */
 class WiringBruteForceBatchTest {
-    private static final int BATCHES = 8 * Integer.getInteger("leadwright.campaign", 1);
+    private static final int BATCHES = 7 * Integer.getInteger("leadwright.campaign", 1);
     private static final int DRAWN = 105;
     /**
      * Here one reading fits only where a lead from a second jack closes the bare back of a stackable plug while mains is on the
