@@ -10,6 +10,7 @@ import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.NotApplicable;
 import leadwright.planner.plan.Proof;
 import leadwright.planner.plan.Reading;
+import leadwright.planner.plan.Remedy;
 import leadwright.planner.plan.Shortfall;
 import leadwright.planner.plan.Step;
 import leadwright.planner.plan.TimeSplit;
@@ -20,6 +21,7 @@ import leadwright.planner.plan.TimeSplit;
  * @param fingerprint SHA-256 of the canonical content of device, kit, rules, house, the options that matter and the
  *     program's version, in lower-case hexadecimal
  * @param partial whether something due cannot be measured with this kit; {@code shortfalls} says what
+ * @param remedy what items would make all of it possible that items can; empty where none would
  * @param trainingCopy whether the plan may only be used for training (tester past due, downgraded by the house)
  * @param on the date it was planned for, where given
  */
@@ -38,6 +40,7 @@ public record Plan(
         List<Step> steps,
         List<NotApplicable> notApplicable,
         List<Shortfall> shortfalls,
+        Optional<Remedy> remedy,
         List<String> warnings,
         TimeSplit time,
         Proof hookupsProof,

@@ -19,6 +19,7 @@ import leadwright.planner.order.Order;
 import leadwright.planner.order.Ordering;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Proof;
+import leadwright.planner.plan.Remedy;
 import leadwright.planner.plan.Shortfall;
 import leadwright.planner.wire.Wire;
 import leadwright.planner.wire.Wiring;
@@ -54,12 +55,14 @@ public final class Planner {
         Device device = SwitchedOff.with(request.device(), request.rules());
         Connectors connectors = connectors(request);
         Wiring wiring = Wire.wire(device, request.kit(), request.house(), connectors, due.wanted(), due.earthCurrent());
+        // With the earth made readable everything is due again.
+        Optional<Remedy> remedy = wiring.remedy();
         // Whether the leads reach the earthed parts is known only now.
         Obligations left = EarthUnread.withheld(due, wiring.uncovered());
         if (!left.equals(due)) {
             wiring = Wire.wire(device, request.kit(), request.house(), connectors, left.wanted(), left.earthCurrent());
         }
-        return ordered(request, device, connectors, left, wiring, training, pastDue);
+        return ordered(request, device, connectors, left, wiring, remedy, training, pastDue);
     }
 
     private static Outcome ordered(
@@ -68,6 +71,7 @@ public final class Planner {
             Connectors connectors,
             Obligations due,
             Wiring wiring,
+            Optional<Remedy> remedy,
             boolean training,
             Optional<String> pastDue) {
         Set<String> uncovered = Set.copyOf(wiring.uncovered());
@@ -76,7 +80,7 @@ public final class Planner {
                 .toList();
         Ordering ordering = Order.order(
                 device, request.kit(), request.house(), connectors, wiring.hookups(), wiring.takenIn(), served);
-        Plan plan = assemble(request, device, due, wiring, ordering, training, pastDue);
+        Plan plan = assemble(request, device, due, wiring, remedy, ordering, training, pastDue);
         List<Breach> breaches = Audit.audit(plan, request.rules(), connectors);
         return breaches.isEmpty() ? new Outcome.Planned(plan) : new Outcome.Rejected(breaches);
     }
@@ -86,6 +90,7 @@ public final class Planner {
             Device device,
             Obligations due,
             Wiring wiring,
+            Optional<Remedy> remedy,
             Ordering ordering,
             boolean training,
             Optional<String> pastDue) {
@@ -113,6 +118,7 @@ public final class Planner {
                 ordering.steps(),
                 due.notApplicable(),
                 shortfalls,
+                remedy,
                 warnings,
                 ordering.time(),
                 hookups(wiring.proof(), ordering.hookups().size()),

@@ -8,11 +8,26 @@ import java.util.List;
  * @param about the kit item, tester property or connection concerned
  * @param connections full names of the connections concerned; empty where none
  * @param because what is missing and why, for a person
- * @param additions the smallest additions that would do, each spelled out
+ * @param additions the smallest additions that would do, each spelled out; first those of items, then what else would help
+ * @param proposals those of the additions that are items of the kit; each alone takes this cause away, no piece of it is needless
+ * @param readings keys of the obligations that are stopped, as far as they have one yet
  */
-public record Shortfall(String about, List<String> connections, String because, List<String> additions) {
+public record Shortfall(
+        String about,
+        List<String> connections,
+        String because,
+        List<String> additions,
+        List<Proposal> proposals,
+        List<String> readings) {
     public Shortfall {
         connections = List.copyOf(connections);
         additions = List.copyOf(additions);
+        proposals = List.copyOf(proposals);
+        readings = List.copyOf(readings);
+    }
+
+    /** What no item of a kit can help. */
+    public Shortfall(String about, List<String> connections, String because, List<String> additions) {
+        this(about, connections, because, additions, List.of(), List.of());
     }
 }

@@ -51,10 +51,14 @@ final class Barrier {
     }
 
     Optional<Block> of(int connection, Duty duty) {
-        return known.computeIfAbsent(new Asked(scene.leaves().get(connection), duty), asked -> of(asked.leaf(), duty));
+        return of(scene.leaves().get(connection), duty);
     }
 
-    private Optional<Block> of(Leaf leaf, Duty duty) {
+    Optional<Block> of(Leaf leaf, Duty duty) {
+        return known.computeIfAbsent(new Asked(leaf, duty), asked -> search(leaf, duty));
+    }
+
+    private Optional<Block> search(Leaf leaf, Duty duty) {
         Leaf near = new Leaf(leaf.kind(), leaf.terminal(), 0);
         if (into(near, Duty.ORDINARY).isEmpty()) {
             return Optional.of(mating(near));

@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.kit.EarthTest;
@@ -19,39 +21,47 @@ import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.table.Connectors;
 import leadwright.planner.plan.NaturalOrder;
 import leadwright.planner.plan.Obligation;
+import leadwright.planner.plan.Proposal;
 import leadwright.planner.plan.Shortfall;
 
 /**
- * Phase 3c: which earth readings the kit's leads can serve, and why not the others.
+ * Phase 3c: which earth readings the kit's leads can serve, why not the others, and what would.
  *
- * <p>Needs: device, kit, earth obligations. Gives: readings that one choice of leads serves together, and shortfalls for the
- * rest, one a cause. Method: each reading on its own; then, beginning with each in turn, the others are added while one
- * choice of leads still serves them, and the largest such set is taken. A reading that fails is tried again with one thing
- * otherwise. Cost: readings², only where not all are served at once. Proof: none is claimed for the largest set.
+ * <p>Needs: device, kit, earth obligations. Gives: the most readings that one choice of leads serves ({@link LargestServed}),
+ * and shortfalls for the rest, one a cause; each alternative of one serves its readings and those served already. Method: a
+ * reading that fails is tried again with one thing otherwise. Cost: a few searches of leads a reading that is stopped.
  */
 final class EarthShortage {
     private static final Quantity ANY_CURRENT = Quantity.of(Dimension.CURRENT, 1_000_000_000_000_000L);
     private static final int MANY = 8;
-    /** Usual sizes of leads, thin ones first. */
-    private static final List<String> CONDUCTORS =
-            List.of("0.75 mm2", "1 mm2", "1.5 mm2", "2.5 mm2", "4 mm2", "6 mm2", "10 mm2", "16 mm2");
 
     private final Device device;
     private final Kit kit;
     private final Connectors connectors;
     private final Optional<Quantity> current;
+    private final List<Obligation> earth;
     private final List<Obligation> served;
     private final List<String> uncovered = new ArrayList<>();
     private final List<Shortfall> shortfalls = new ArrayList<>();
+    private final List<Offer> used = new ArrayList<>();
+    private final List<Obligation> helped = new ArrayList<>();
+    private boolean proven = true;
 
-    /** What keeps readings away: equal for those that the same thing would help. */
-    private record Cause(String about, String because, List<String> additions) {}
+    /**
+     * What keeps readings away: equal for those that the same thing would help.
+     *
+     * @param otherwise what would help and is no item
+     */
+    private record Why(String about, String because, List<String> otherwise) {}
+
+    private record Found(Why why, List<Offer> offers) {}
 
     EarthShortage(Device device, Kit kit, Connectors connectors, List<Obligation> earth, Optional<Quantity> current) {
         this.device = device;
         this.kit = kit;
         this.connectors = connectors;
         this.current = current;
+        this.earth = earth;
         if (earth.isEmpty() || serves(device, kit, earth)) {
             this.served = earth;
             return;
@@ -60,15 +70,17 @@ final class EarthShortage {
                 .filter(each -> serves(device, kit, List.of(each)))
                 .toList();
         this.served = largest(reached);
-        Map<Cause, List<Obligation>> stopped = new LinkedHashMap<>();
+        Map<Why, List<Obligation>> stopped = new LinkedHashMap<>();
+        Map<Why, List<Offer>> offers = new LinkedHashMap<>();
         for (Obligation each : earth) {
             if (!served.contains(each)) {
-                Cause cause = reached.contains(each) ? together() : cause(each);
-                stopped.computeIfAbsent(cause, key -> new ArrayList<>()).add(each);
+                Found found = reached.contains(each) ? together() : found(each);
+                stopped.computeIfAbsent(found.why(), key -> new ArrayList<>()).add(each);
+                offers.merge(found.why(), found.offers(), Offers::joined);
                 uncovered.add(each.key());
             }
         }
-        stopped.forEach((cause, readings) -> shortfalls.add(shortfall(cause, readings)));
+        stopped.forEach((why, readings) -> shortfalls.add(shortfall(why, readings, offers.get(why))));
     }
 
     /** Readings that one choice of leads serves. */
@@ -85,26 +97,34 @@ final class EarthShortage {
         return shortfalls;
     }
 
+    /** Kinds of item that the proposals were chosen from. */
+    List<Offer> used() {
+        return used;
+    }
+
+    /** Whether a kit serves all readings that some proposal helps, with those that are served already. */
+    boolean serves(Kit with) {
+        List<Obligation> all = earth.stream()
+                .filter(each -> served.contains(each) || helped.contains(each))
+                .toList();
+        return all.isEmpty() || serves(device, with, all);
+    }
+
     private List<Obligation> largest(List<Obligation> reached) {
-        List<Obligation> largest = List.of();
-        for (Obligation first : reached) {
-            if (largest.contains(first)) {
-                continue;
-            }
-            List<Obligation> set = new ArrayList<>(List.of(first));
-            for (Obligation each : reached) {
-                if (each != first) {
-                    set.add(each);
-                    if (!serves(device, kit, set)) {
-                        set.remove(set.size() - 1);
-                    }
-                }
-            }
-            if (set.size() > largest.size()) {
-                largest = reached.stream().filter(set::contains).toList();
-            }
-        }
+        LargestServed search = new LargestServed(reached, this::needs, set -> serves(device, kit, set));
+        List<Obligation> largest = search.of(reached);
+        proven = search.proven();
         return largest;
+    }
+
+    /** What a reading asks of the leads: equal ones are served together or not at all. */
+    private Object needs(Obligation each) {
+        EarthLead leads = leads(device, kit, List.of());
+        return List.of(
+                leads.terminal(each),
+                leads.reach(each),
+                EarthLead.reference(each),
+                each.limit().map(limit -> limit.value().amount()));
     }
 
     private boolean serves(Device of, Kit with, List<Obligation> readings) {
@@ -115,28 +135,80 @@ final class EarthShortage {
         return new EarthLead(of, with, connectors, readings, current);
     }
 
-    private Shortfall shortfall(Cause cause, List<Obligation> readings) {
+    private Shortfall shortfall(Why why, List<Obligation> readings, List<Offer> offers) {
         List<String> places = readings.stream()
                 .flatMap(each -> each.place().stream())
                 .distinct()
                 .toList();
         String at = places.isEmpty() ? "" : "at " + String.join(", ", places) + ": ";
+        List<Offer> own = Bench.items(kit).stream()
+                .filter(item -> item.kind() != ItemKind.FAN_OUT)
+                .map(Offer::own)
+                .toList();
+        List<Offer> kinds = offers.isEmpty() ? List.of() : Offers.joined(own, offers);
+        List<Obligation> all = earth.stream()
+                .filter(each -> served.contains(each) || readings.contains(each))
+                .toList();
+        Additions additions = new Additions(kit, kinds, MANY, List.of(more -> serves(device, more, all)), () -> false);
+        List<Proposal> proposals = kinds.isEmpty() ? List.of() : additions.smallest();
+        if (!proposals.isEmpty()) {
+            used.addAll(kinds);
+            helped.addAll(readings);
+        }
         return new Shortfall(
-                cause.about(),
+                why.about(),
                 List.of(),
-                at + cause.because() + "; not measured: " + Shortage.words(readings),
-                cause.additions());
+                at + why.because() + has(proposals, offers) + "; not measured: " + Cause.words(readings),
+                proposals.isEmpty()
+                        ? why.otherwise()
+                        : proposals.stream().map(Proposal::text).toList(),
+                proposals,
+                readings.stream().map(Obligation::key).toList());
     }
 
-    private static Cause together() {
-        return new Cause(
+    /** Where the kit's own kinds run out, how many it has of them. */
+    private String has(List<Proposal> proposals, List<Offer> offers) {
+        if (proposals.isEmpty() || offers.stream().anyMatch(Offer::isNew)) {
+            return "";
+        }
+        return proposals.get(0).pieces().stream()
+                .map(each -> each.item().stock() + " " + each.item().id())
+                .collect(Collectors.joining(", ", " (", ")"));
+    }
+
+    private Found together() {
+        String others = proven ? "the most that one set does" : "the most that was found for one set";
+        Why why = new Why(
                 "earth leads",
                 "no one set of earth leads goes on these points and on the others, and leads are not changed between earth"
-                        + " readings",
-                List.of("a clip or probe that goes on all of them, or a second plan for these points"));
+                        + " readings; the others are " + others,
+                List.of("a second plan for these points"));
+        long reach = earth.stream()
+                .mapToLong(leads(device, kit, List.of())::reach)
+                .max()
+                .orElse(1);
+        List<Offer> ends = offers().ends(terminals(earth));
+        List<Offer> leads =
+                offers().lead(Math.max(1, reach), ends, with -> serves(device, WhatIf.plenty(with, MANY), earth));
+        return new Found(why, Offers.joined(Offers.joined(ends, leads), List.of()));
     }
 
-    private Cause cause(Obligation each) {
+    private SortedSet<String> terminals(List<Obligation> readings) {
+        EarthLead leads = leads(device, kit, List.of());
+        SortedSet<String> terminals = new TreeSet<>(NaturalOrder.IDS);
+        readings.forEach(each -> terminals.add(leads.terminal(each)));
+        return terminals;
+    }
+
+    private EarthOffers offers() {
+        return new EarthOffers(
+                kit,
+                connectors,
+                leads(device, kit, List.of()).testCurrent(),
+                kit.tester().earthJack().orElseThrow().socket());
+    }
+
+    private Found found(Obligation each) {
         List<Obligation> one = List.of(each);
         Tester tester = kit.tester();
         boolean second = EarthLead.reference(each).isPresent();
@@ -146,17 +218,19 @@ final class EarthShortage {
                         .map(sockets -> !second || sockets.contains("second-jack"))
                         .orElse(false);
         if (!able) {
-            return new Cause(
-                    "earth-test sockets",
-                    second
-                            ? "the tester has no second jack for the second lead of this reading"
-                            : "the tester has no earth jack with an earth test",
-                    List.of("a tester whose earth test has the sockets that the reading needs"));
-        }
-        if (serves(device, WhatIf.plenty(kit, MANY), one)) {
-            return stock(one);
+            return new Found(
+                    new Why(
+                            "earth-test sockets",
+                            second
+                                    ? "the tester has no second jack for the second lead of this reading"
+                                    : "the tester has no earth jack with an earth test",
+                            List.of("a tester whose earth test has the sockets that the reading needs")),
+                    List.of());
         }
         Kit plenty = WhatIf.plenty(kit, MANY);
+        if (serves(device, plenty, one)) {
+            return stock();
+        }
         if (serves(device, WhatIf.carrying(plenty, ANY_CURRENT), one)) {
             return rated(one);
         }
@@ -164,7 +238,7 @@ final class EarthShortage {
             return nulling(one);
         }
         if (serves(device, WhatIf.strongSource(plenty), one)) {
-            return driving(one);
+            return new Found(new Why("earth leads", leads(device, kit, one).refusal(), LEAD), thicker(one));
         }
         if (serves(WhatIf.near(device), WhatIf.strongSource(plenty), one)) {
             return reach(one);
@@ -172,60 +246,58 @@ final class EarthShortage {
         return mating(each);
     }
 
-    private Cause stock(List<Obligation> one) {
-        List<String> ids =
-                kit.items().stream().map(KitItem::id).sorted(NaturalOrder.IDS).toList();
-        Additions additions = new Additions(kit, ids, MANY, more -> serves(device, more, one), () -> false);
-        List<Map<String, Integer>> smallest = additions.smallest();
-        String has = smallest.get(0).keySet().stream()
-                .map(id -> kit.item(id).orElseThrow().stock() + " " + id)
-                .collect(Collectors.joining(", "));
-        return new Cause(
-                String.join(", ", smallest.get(0).keySet()),
-                "the kit has too few of the leads and ends that would do (" + has + ")",
-                smallest.stream().map(additions::text).toList());
+    private static final List<String> LEAD = List.of("a thicker lead, long enough");
+
+    private Found stock() {
+        return new Found(
+                new Why("earth leads", "the kit has too few of the leads and ends that would do", List.of()),
+                Bench.items(kit).stream()
+                        .filter(item -> item.kind() != ItemKind.FAN_OUT)
+                        .map(Offer::own)
+                        .toList());
     }
 
-    private Cause rated(List<Obligation> one) {
+    private Found rated(List<Obligation> one) {
         Quantity asked = leads(device, kit, one).testCurrent();
-        List<String> weak = kit.items().stream()
+        List<String> weak = Bench.items(kit).stream()
                 .filter(item -> item.kind() != ItemKind.FAN_OUT)
                 .filter(item -> !leads(device, kit, one).carries(item))
                 .map(KitItem::id)
-                .sorted(NaturalOrder.IDS)
                 .toList();
-        return new Cause(
-                "earth leads",
-                "the leads and ends that reach it are not known to carry the test current of " + asked.text() + " ("
-                        + String.join(", ", weak) + ")",
-                List.of("a lead and an end rated for " + asked.text() + " or more, their conductor stated"));
+        return new Found(
+                new Why(
+                        "earth leads",
+                        "the leads and ends that reach it are not known to carry the test current of " + asked.text()
+                                + " (" + String.join(", ", weak) + ")",
+                        List.of("a lead and an end rated for " + asked.text() + " or more, their conductor stated")),
+                offers().carrying(weak));
     }
 
-    private Cause nulling(List<Obligation> one) {
+    private Found nulling(List<Obligation> one) {
         String least = leads(device, kit, one)
                 .refusedToNull()
                 .map(EarthShortage::milliOhms)
                 .orElse("more");
         Quantity most = kit.tester().earthTest().orElseThrow().nullUpTo().orElseThrow();
-        return new Cause(
-                "null-up-to",
-                "the leads that reach it have " + least + " at best, and the tester nulls up to " + most.text()
-                        + " (null-up-to)",
+        return new Found(
+                new Why(
+                        "null-up-to",
+                        "the leads that reach it have " + least + " at best, and the tester nulls up to " + most.text()
+                                + " (null-up-to)",
+                        LEAD),
                 thicker(one));
     }
 
-    private Cause driving(List<Obligation> one) {
-        return new Cause("earth leads", leads(device, kit, one).refusal(), thicker(one));
-    }
-
-    private Cause reach(List<Obligation> one) {
+    private Found reach(List<Obligation> one) {
         EarthLead leads = leads(device, kit, one);
         Quantity needed = Quantity.of(Dimension.LENGTH, leads.reach(one.get(0)));
-        return new Cause(
-                "earth leads",
-                "the leads are too short: it needs " + needed.text()
-                        + " (the distance and a fifth), and the longest that" + " carries the current has "
-                        + longest(leads),
+        return new Found(
+                new Why(
+                        "earth leads",
+                        "the leads are too short: it needs " + needed.text()
+                                + " (the distance and a fifth), and the longest that carries the current has "
+                                + longest(leads),
+                        LEAD),
                 thicker(one));
     }
 
@@ -238,35 +310,44 @@ final class EarthShortage {
         return Barrier.metres(longest);
     }
 
-    private Cause mating(Obligation each) {
-        String terminal = leads(device, kit, List.of(each)).terminal(each);
+    private Found mating(Obligation each) {
+        EarthLead leads = leads(device, kit, List.of(each));
+        String terminal = leads.terminal(each);
         String socket = kit.tester().earthJack().orElseThrow().socket();
-        return new Cause(
-                "earth leads",
-                "nothing in the kit that carries the current leads from " + terminal + " to the tester's earth jack ("
-                        + socket + ")",
-                List.of("a clip or probe that goes on " + terminal + ", and a lead from it to the earth jack"));
+        List<Offer> ends = new ArrayList<>(offers().ends(new TreeSet<>(List.of(terminal))));
+        boolean second = EarthLead.reference(each).isPresent();
+        if (second && !ends.isEmpty()) {
+            ends.addAll(offers().ends(new TreeSet<>(List.of("recessed-pin"))));
+        }
+        List<Offer> all = new ArrayList<>(ends);
+        if (!ends.isEmpty()) {
+            all.addAll(offers().lead(
+                            Math.max(1, leads.reach(each)),
+                            ends,
+                            with -> serves(device, WhatIf.plenty(with, MANY), List.of(each))));
+        }
+        return new Found(
+                new Why(
+                        "earth leads",
+                        "nothing in the kit that carries the current leads from " + terminal
+                                + " to the tester's earth jack (" + socket + ")",
+                        ends.isEmpty()
+                                ? List.of("a reading at a bare point of the same metal: no end makes contact through "
+                                        + terminal)
+                                : List.of("a clip or probe that goes on " + terminal
+                                        + ", and a lead from it to the earth jack")),
+                Offers.joined(all, List.of()));
     }
 
-    /** Leads like those in the kit, long enough, of the thinnest conductor that does. */
-    private List<String> thicker(List<Obligation> one) {
+    /** Leads like those in the kit, long enough, of the thinnest conductor that does; else new ones. */
+    private List<Offer> thicker(List<Obligation> one) {
         EarthLead now = leads(device, kit, one);
-        Quantity needed = Quantity.of(Dimension.LENGTH, Math.max(now.reach(one.get(0)), 1));
-        List<String> proposals = new ArrayList<>();
-        for (KitItem item : Bench.items(kit)) {
-            if (item.kind() != ItemKind.LEAD || item.length().isEmpty() || !now.carries(item)) {
-                continue;
-            }
-            for (String conductor : CONDUCTORS) {
-                KitItem lead = WhatIf.like(item, needed, Optional.of(conductor), 1);
-                if (serves(device, WhatIf.with(kit, lead), one)) {
-                    proposals.add("1 lead like '" + item.id() + "', " + needed.text() + " long, of " + conductor
-                            + " or thicker");
-                    break;
-                }
-            }
-        }
-        return proposals.isEmpty() ? List.of("a thicker lead, long enough") : proposals.subList(0, 1);
+        long needed = Math.max(now.reach(one.get(0)), 1);
+        List<Offer> like =
+                offers().thicker(now::carries, needed, with -> serves(device, WhatIf.plenty(with, MANY), one));
+        return like.isEmpty()
+                ? offers().lead(needed, List.of(), with -> serves(device, WhatIf.plenty(with, MANY), one))
+                : like;
     }
 
     private static String milliOhms(BigDecimal microOhms) {

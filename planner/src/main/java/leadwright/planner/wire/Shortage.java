@@ -4,16 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedSet;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
 import leadwright.catalog.device.Connection;
 import leadwright.catalog.house.CapacitanceLimit;
 import leadwright.catalog.kit.Kit;
-import leadwright.planner.plan.NaturalOrder;
-import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Shortfall;
 
 /**
@@ -21,66 +17,52 @@ import leadwright.planner.plan.Shortfall;
  *
  * <p>Needs: scene, requirements that do not fit alone. Gives: shortfalls, one a cause, however many readings it stops.
  * Method: the cause is what the rules of phase 6 ask for first: parts that never share, jacks, then each connection on its own
- * ({@link Barrier}), then the stock ({@link StockShortage}) for what is left, then capacitance. Cost: a few fitting tests a
- * requirement, and a budget of them in all.
+ * ({@link Barrier}), then the stock ({@link StockShortage}) for what is left, then capacitance. Each cause's additions are
+ * those that make its readings possible where nothing else stops them ({@link Search}); what makes all of them possible
+ * together is {@link Whole}. Cost: a few fitting tests a requirement, and a budget of them in all.
  */
 final class Shortage {
     private final Scene scene;
     private final Trial trial;
     private final Map<Object, Cause> causes = new LinkedHashMap<>();
+    private final Map<Barrier.Block, Cause> blocks = new LinkedHashMap<>();
     private final List<Want> scarce = new ArrayList<>();
-    private final Map<Barrier.Block, Asked> blocks = new LinkedHashMap<>();
+    private final List<Want> helpless = new ArrayList<>();
+    private final List<Want> wants;
+    private final Barrier barrier;
+    private final Search search;
 
-    /** A cause with everything that it stops. */
-    private static final class Cause {
-        private final String about;
-        private final String because;
-        private final List<String> additions;
-        private final SortedSet<String> connections = new TreeSet<>(NaturalOrder.IDS);
-        private final List<Obligation> readings = new ArrayList<>();
-
-        Cause(String about, String because, List<String> additions) {
-            this.about = about;
-            this.because = because;
-            this.additions = additions;
-        }
-
-        Shortfall shortfall() {
-            return new Shortfall(
-                    about, List.copyOf(connections), because + "; not measured: " + words(readings), additions);
-        }
-    }
-
-    /** The reading that asks for most connections behind one barrier. */
-    private record Asked(Want want, int count) {}
-
-    Shortage(Scene scene) {
+    Shortage(Scene scene, List<Requirement> unfit) {
         this.scene = scene;
         this.trial = new Trial(scene);
-    }
-
-    List<Shortfall> of(List<Requirement> unfit) {
-        List<Want> wants = unfit.stream()
+        this.wants = unfit.stream()
                 .filter(each -> !each.earth())
                 .sorted(Comparator.comparingInt(
                                 (Requirement each) -> -each.all().cardinality())
                         .thenComparingInt(Requirement::index))
                 .map(each -> Want.of(scene, each))
                 .toList();
-        Barrier barrier = new Barrier(scene, WhatIf.plenty(scene.kit(), many()));
-        wants.forEach(want -> look(want, barrier));
-        blocks.forEach((block, asked) -> {
-            Cause was = causes.get(block);
-            List<String> proposals = Remedies.of(scene, trial, block, asked.want(), asked.count());
-            Cause cause = new Cause(was.about, was.because, proposals);
-            cause.connections.addAll(was.connections);
-            cause.readings.addAll(was.readings);
-            causes.put(block, cause);
-        });
-        List<Shortfall> all =
-                new ArrayList<>(causes.values().stream().map(Cause::shortfall).toList());
-        all.addAll(new StockShortage(scene, trial, many()).of(scarce));
+        this.barrier = new Barrier(scene, WhatIf.plenty(scene.kit(), many()));
+        Duty strictest = wants.stream().map(each -> each.requirement().duty()).reduce(Duty.ORDINARY, Duty::and);
+        this.search = new Search(scene, trial, new Offers(scene, trial, barrier, strictest));
+    }
+
+    List<Shortfall> shortfalls() {
+        wants.forEach(this::look);
+        List<Shortfall> all = new ArrayList<>();
+        blocks.values().forEach(each -> all.add(search.shortfall(each)));
+        causes.values().forEach(each -> all.add(search.shortfall(each)));
+        all.addAll(new StockShortage(scene, trial, search).of(scarce));
         return List.copyOf(all);
+    }
+
+    /** Readings that items of some kind may make possible. */
+    List<Want> helpable() {
+        return wants.stream().filter(each -> !helpless.contains(each)).toList();
+    }
+
+    Search search() {
+        return search;
     }
 
     /** So many more pieces of everything leave no stock to run out: no chain has so many items of a kind. */
@@ -88,11 +70,11 @@ final class Shortage {
         return 16 * (scene.leaves().size() + scene.jackCount());
     }
 
-    private void look(Want want, Barrier barrier) {
+    private void look(Want want) {
         Requirement requirement = want.requirement();
         Draft draft = Draft.empty(scene).with(requirement);
         if (scene.conflict()[requirement.index()][requirement.index()]) {
-            add(
+            helpless(
                     "therapy",
                     want,
                     "therapy output",
@@ -101,7 +83,7 @@ final class Shortage {
             return;
         }
         if (draft.cells() > scene.jackCount()) {
-            add(
+            helpless(
                     "jacks",
                     want,
                     "jacks",
@@ -118,31 +100,46 @@ final class Shortage {
                     blocked.add(scene.name(e));
                 }));
         here.forEach((block, names) -> {
-            Cause cause = causes.computeIfAbsent(block, key -> new Cause(about(block), block.because(), List.of()));
-            cause.connections.addAll(names);
-            cause.readings.addAll(want.readings());
-            if (!blocks.containsKey(block) || blocks.get(block).count() < names.size()) {
-                List<String> others = new ArrayList<>(blocked);
-                others.removeAll(names);
-                Want most = want.without(others);
-                boolean nothing = most.reading().demand().isNothing();
-                blocks.put(block, new Asked(nothing ? want.only(names) : most, names.size()));
-            }
+            List<String> others = new ArrayList<>(blocked);
+            others.removeAll(names);
+            Want most = want.without(others);
+            boolean nothing = most.reading().demand().isNothing();
+            blocks.computeIfAbsent(block, key -> new Cause(about(block), block.because(), otherwise(block)))
+                    .stops(nothing ? want.only(names) : most, names);
         });
         rest(blocked.isEmpty() ? want : want.without(blocked), blocked.isEmpty());
     }
 
-    private String about(Barrier.Block block) {
+    private static String about(Barrier.Block block) {
         return switch (block.kind()) {
             case MATING ->
                 block.leaf().kind() == Leaf.Kind.TOUCH
                         ? Connection.Kind.TOUCH_PROBE
                                 .name()
-                                .toLowerCase(java.util.Locale.ROOT)
+                                .toLowerCase(Locale.ROOT)
                                 .replace('_', ' ')
                         : block.leaf().terminal();
             case RATING -> "voltage rating";
             case REACH -> "reach";
+        };
+    }
+
+    /** What to look for where no item that was thought of does; in words that promise nothing. */
+    private List<String> otherwise(Barrier.Block block) {
+        return switch (block.kind()) {
+            case MATING -> {
+                List<String> ends = scene.connectors()
+                        .find(block.leaf().terminal())
+                        .map(each -> each.mates().isEmpty() ? each.matesUnprotected() : each.mates())
+                        .orElse(List.of());
+                String on =
+                        ends.isEmpty() ? "made for " + block.leaf().terminal() : "with " + String.join(" or ", ends);
+                yield List.of("an item " + on + ", and what leads on to a jack (" + scene.jackSocket() + ")");
+            }
+            case RATING ->
+                List.of("such items with shrouded ends and rated for "
+                        + Barrier.volts(block.duty()).text() + " or more");
+            case REACH -> List.of("leads that make the chain " + Barrier.metres(block.reach()) + " long");
         };
     }
 
@@ -160,7 +157,7 @@ final class Shortage {
             scarce.add(want);
         } else if (scene.house().capacitanceLimit() == CapacitanceLimit.HARD
                 && trial.fits(scene.device(), plenty, WhatIf.warning(scene.house()), want.reading())) {
-            add(
+            helpless(
                     "capacitance",
                     want,
                     "lead capacitance",
@@ -168,38 +165,32 @@ final class Shortage {
                     "shorter leads, or items that state a lower capacitance",
                     "a house that sets capacitance-limit to warn, and reads the background");
         } else if (withPlenty == Verdict.UNKNOWN) {
-            add(
+            helpless(
                     "search",
                     want,
                     "search",
                     "whether more pieces would do was not settled: the search for a wiring ended at its budget");
         } else {
-            add(
-                    "kinds",
-                    want,
-                    "kinds of item",
-                    "each connection reaches a jack, but not all of them at once, however many pieces there are of what the"
-                            + " kit lists",
-                    "a fan-out that these chains go into and that goes into a jack");
+            String because =
+                    "each connection reaches a jack, but not all of them at once, however many pieces there are"
+                            + " of what the kit lists";
+            causes.computeIfAbsent(
+                            because,
+                            key -> new Cause(
+                                    "kinds of item",
+                                    because,
+                                    List.of("a fan-out that these chains go into and that goes into a jack")))
+                    .stops(want, want.reading().demand().all());
         }
     }
 
-    private void add(String key, Want want, String about, String because, String... additions) {
-        Cause cause = causes.computeIfAbsent(key + because, any -> new Cause(about, because, List.of(additions)));
-        cause.connections.addAll(want.requirement().demand().all());
-        cause.readings.addAll(want.readings());
-    }
-
-    /** {@code touch current (2 readings), patient leakage current (1 reading)}. */
-    static String words(List<Obligation> readings) {
-        Map<String, Long> counts = readings.stream()
-                .distinct()
-                .collect(Collectors.groupingBy(
-                        each -> each.quantity().word(), LinkedHashMap::new, Collectors.counting()));
-        return counts.entrySet().stream()
-                .map(each ->
-                        each.getKey() + " (" + each.getValue() + (each.getValue() == 1 ? " reading)" : " readings)"))
-                .collect(Collectors.joining(", "));
+    /** A cause that no item takes away. */
+    private void helpless(String key, Want want, String about, String because, String... otherwise) {
+        helpless.addAll(wants.stream()
+                .filter(each -> each.requirement() == want.requirement())
+                .toList());
+        causes.computeIfAbsent(key + because, any -> new Cause(about, because, List.of(otherwise)))
+                .stopsForGood(want, want.requirement().demand().all());
     }
 
     /** Terminal word of a connection. */

@@ -22,6 +22,9 @@ final class Trial {
 
     private final Scene scene;
     private final Map<Asked, Verdict> answers = new HashMap<>();
+    /** A reading asked for of fewer connections is another one under the same key. */
+    private final Map<Obligation, String> shapes = new HashMap<>();
+
     private int asked;
     private long work;
     private boolean unknownMet;
@@ -39,23 +42,29 @@ final class Trial {
     }
 
     Verdict verdict(Device device, Kit kit, House house, Obligation reading) {
-        Scene own = alone(device, kit, house, reading);
-        Asked question = new Asked(device, kit, house, shape(own));
+        boolean own = device == scene.device() && house == scene.house();
+        Asked question = new Asked(kit, shape(reading), own ? List.of() : List.of(device, house));
         Verdict known = answers.get(question);
         if (known != null) {
             return known;
         }
         asked++;
-        Fit fit = new Fit(own, none(device, kit), MOST_ARRANGEMENTS);
-        Verdict verdict = fit.fits(Draft.empty(own).with(own.requirements().get(0)));
+        Scene alone = alone(device, kit, house, reading);
+        Fit fit = new Fit(alone, none(device, kit), MOST_ARRANGEMENTS);
+        Verdict verdict = fit.fits(Draft.empty(alone).with(alone.requirements().get(0)));
         work += fit.work();
         unknownMet |= verdict == Verdict.UNKNOWN;
         answers.put(question, verdict);
         return verdict;
     }
 
+    /** @param otherwise device and house where they are not the scene's own */
+    private record Asked(Kit kit, String shape, List<Object> otherwise) {}
+
     /** What the answer depends on beside device, kit and house: readings of one shape are answered once. */
-    private record Asked(Device device, Kit kit, House house, String shape) {}
+    String shape(Obligation reading) {
+        return shapes.computeIfAbsent(reading, each -> shape(alone(scene.device(), scene.kit(), scene.house(), each)));
+    }
 
     private static String shape(Scene own) {
         Requirement requirement = own.requirements().get(0);

@@ -1,9 +1,7 @@
 package leadwright.planner.wire;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import leadwright.catalog.device.AppliedPart;
@@ -15,6 +13,7 @@ import leadwright.catalog.kit.EarthTest;
 import leadwright.catalog.kit.Kit;
 import leadwright.catalog.kit.KitItem;
 import leadwright.catalog.kit.Tester;
+import leadwright.catalog.quantity.Dimension;
 import leadwright.catalog.quantity.Quantity;
 
 /** Kits, devices and houses with one thing otherwise, to find out what stands in the way. */
@@ -23,11 +22,6 @@ final class WhatIf {
     static final String NEW = " new";
 
     private WhatIf() {}
-
-    /** The kit with so many more of some items. */
-    static Kit more(Kit kit, Map<String, Integer> more) {
-        return with(kit, item -> item.withStock(item.stock() + more.getOrDefault(item.id(), 0)));
-    }
 
     /** The kit with so many more of every item. */
     static Kit plenty(Kit kit, int more) {
@@ -75,9 +69,21 @@ final class WhatIf {
         return new Kit(kit.name(), tester, kit.items(), kit.checks(), kit.connectors());
     }
 
-    /** The kit with these items rated for so much voltage. */
-    static Kit rated(Kit kit, Collection<String> ids, Quantity voltage) {
-        return with(kit, item -> ids.contains(item.id()) ? item.withVoltage(voltage) : item);
+    /** An item otherwise the same, with another id, length in micrometres and number of branches. */
+    static KitItem like(KitItem item, String id, long micrometres, int branches) {
+        return new KitItem(
+                id,
+                item.kind(),
+                item.ends(),
+                branches,
+                item.also(),
+                micrometres == 0 ? Optional.empty() : Optional.of(Quantity.of(Dimension.LENGTH, micrometres)),
+                item.conductor(),
+                item.current(),
+                item.voltage(),
+                item.capacitance(),
+                item.stock(),
+                item.price());
     }
 
     /** The kit with one kind of item more. */

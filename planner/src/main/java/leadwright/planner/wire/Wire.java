@@ -14,6 +14,7 @@ import leadwright.catalog.table.Connectors;
 import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Proof;
+import leadwright.planner.plan.Remedy;
 import leadwright.planner.plan.Shortfall;
 
 /**
@@ -23,7 +24,8 @@ import leadwright.planner.plan.Shortfall;
  * {@link EarthLead} ways through items, 4 {@link Gather} menus of single cells, 5 {@link Row} the row of jacks, 6 {@link Fit}
  * whether a set of requirements fits one hookup, 7 {@link Followers} and {@link Twins} what need not be looked at twice, 8
  * {@link Bounds}, 9 {@link Cover} the fewest hookups, 10 {@link Build} items and jacks, 11 {@link Service}
- * what may be read where, 12 {@link Alike} hookups alike where they may be, 13 {@link Shortage} what is missing. None knows a
+ * what may be read where, 12 {@link Alike} hookups alike where they may be, 13 {@link Shortage} what is missing,
+ * 14 {@link Whole} what would make everything possible. None knows a
  * later one.
  */
 public final class Wire {
@@ -77,10 +79,10 @@ public final class Wire {
         Wire wire = new Wire(scene, new EarthLead(device, kit, all, earthShortage.served(), earthCurrent));
         wire.shortfalls.addAll(earthShortage.shortfalls());
         wire.uncovered.addAll(earthShortage.uncovered());
-        return wire.wiring();
+        return wire.wiring(earthShortage);
     }
 
-    private Wiring wiring() {
+    private Wiring wiring(EarthShortage earth) {
         List<Requirement> possible = new ArrayList<>();
         List<Requirement> unfit = new ArrayList<>();
         for (Requirement each : scene.requirements()) {
@@ -88,7 +90,9 @@ public final class Wire {
             (alone == Verdict.YES ? possible : unfit).add(each);
         }
         unfit.forEach(each -> uncovered.addAll(each.keys()));
-        shortfalls.addAll(new Shortage(scene).of(unfit));
+        Shortage shortage = new Shortage(scene, unfit);
+        shortfalls.addAll(shortage.shortfalls());
+        Optional<Remedy> remedy = shortfalls.isEmpty() ? Optional.empty() : Whole.of(shortage, earth);
         Cover.Covering covering = new Cover(scene, fit).cover(possible);
         List<Hookup> hookups = new ArrayList<>();
         List<Draft> drafts = sorted(covering.hookups());
@@ -101,7 +105,7 @@ public final class Wire {
         List<Hookup> alike = new Alike(scene.kit(), possible, service::serves).settle(hookups, Therapy.names(scene));
         Map<String, List<String>> takenIn = takenIn(alike);
         warnings.addAll(Loading.warnings(scene, service, alike, takenIn));
-        return new Wiring(alike, takenIn, proof(covering, hookups.size()), shortfalls, uncovered, warnings);
+        return new Wiring(alike, takenIn, proof(covering, hookups.size()), shortfalls, remedy, uncovered, warnings);
     }
 
     private static List<Draft> sorted(List<Draft> drafts) {

@@ -3,12 +3,8 @@ package leadwright.planner.wire;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import leadwright.catalog.device.AppliedPart;
@@ -20,6 +16,8 @@ import leadwright.catalog.kit.KitItem;
 import leadwright.catalog.kit.Ties;
 import leadwright.planner.plan.Demand;
 import leadwright.planner.plan.Obligation;
+import leadwright.planner.plan.Proposal;
+import leadwright.planner.plan.Remedy;
 import leadwright.planner.plan.Shortfall;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,8 +25,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What a kit lacks, why, and the smallest additions. */
 class ShortfallTest {
-    private static final Pattern MORE = Pattern.compile("(\\d+) more (\\S+) \\(");
-
     /** A case whose kit served every demand until pieces were taken out of it. */
     record Short(SmallCase small, Kit kit, List<Obligation> wanted) {
         @Override
@@ -76,52 +72,60 @@ class ShortfallTest {
     }
 
     /*
-     *   kit - pieces          some reading fits no hookup
-     *       + first additions every reading does
-     *       - any one of them some reading fits none again
+     *   kit - pieces            some reading fits no hookup
+     *       + any alternative   every reading does
+     *       - any one of it     some reading fits none again
      */
     @ParameterizedTest(name = "{0}")
     @MethodSource("cases")
-    void the_first_additions_do_and_no_piece_of_them_is_needless(Short each) {
-        Wiring wiring = each.wire(each.kit());
-        assertThat(wiring.shortfalls()).isNotEmpty();
-        Map<String, Integer> more = new LinkedHashMap<>();
-        for (Shortfall shortfall : wiring.shortfalls()) {
-            assertThat(shortfall.additions()).as(shortfall.because()).isNotEmpty();
-            Matcher piece = MORE.matcher(shortfall.additions().get(0));
-            while (piece.find()) {
-                more.merge(piece.group(2), Integer.valueOf(piece.group(1)), Integer::sum);
+    void every_alternative_for_the_whole_does_and_no_piece_of_it_is_needless(Short each) {
+        Remedy remedy = each.wire(each.kit()).remedy().orElseThrow();
+        for (Proposal alternative : remedy.alternatives()) {
+            assertThat(each.wire(alternative.addedTo(each.kit())).uncovered())
+                    .as(alternative.text())
+                    .isEmpty();
+            for (Proposal fewer : fewer(alternative)) {
+                assertThat(each.wire(fewer.addedTo(each.kit())).uncovered())
+                        .as(alternative.text() + " less " + fewer)
+                        .isNotEmpty();
             }
-        }
-        assertThat(each.wire(more(each.kit(), more)).uncovered())
-                .as("with " + more)
-                .isEmpty();
-        for (String id : more.keySet()) {
-            Map<String, Integer> fewer = new LinkedHashMap<>(more);
-            fewer.merge(id, -1, Integer::sum);
-            assertThat(each.wire(more(each.kit(), fewer)).uncovered())
-                    .as("with " + fewer)
-                    .isNotEmpty();
         }
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("cases")
-    void every_alternative_of_a_single_cause_does(Short each) {
-        Wiring wiring = each.wire(each.kit());
-        if (wiring.shortfalls().size() > 1) {
-            return;
-        }
-        for (String addition : wiring.shortfalls().get(0).additions()) {
-            Map<String, Integer> more = new LinkedHashMap<>();
-            Matcher piece = MORE.matcher(addition);
-            while (piece.find()) {
-                more.merge(piece.group(2), Integer.valueOf(piece.group(1)), Integer::sum);
+    void every_alternative_of_a_cause_does_and_no_piece_of_it_is_needless(Short each) {
+        List<Shortfall> shortfalls = each.wire(each.kit()).shortfalls();
+        assertThat(shortfalls).isNotEmpty();
+        for (Shortfall shortfall : shortfalls) {
+            assertThat(shortfall.proposals()).as(shortfall.because()).isNotEmpty();
+            List<String> only = new ArrayList<>(shortfall.readings());
+            shortfalls.stream().filter(other -> other != shortfall).forEach(other -> only.removeAll(other.readings()));
+            for (Proposal alternative : shortfall.proposals()) {
+                assertThat(each.wire(alternative.addedTo(each.kit())).uncovered())
+                        .as(alternative.text())
+                        .doesNotContainAnyElementsOf(only.isEmpty() ? List.of("none") : only);
+                for (Proposal fewer : fewer(alternative)) {
+                    assertThat(each.wire(fewer.addedTo(each.kit())).uncovered())
+                            .as(alternative.text() + " less " + fewer)
+                            .containsAnyElementsOf(shortfall.readings());
+                }
             }
-            assertThat(each.wire(more(each.kit(), more)).uncovered())
-                    .as(addition)
-                    .isEmpty();
         }
+    }
+
+    /** With one piece less, of each kind in turn. */
+    private static List<Proposal> fewer(Proposal proposal) {
+        List<Proposal> fewer = new ArrayList<>();
+        for (Proposal.Piece piece : proposal.pieces()) {
+            List<Proposal.Piece> left = new ArrayList<>(proposal.pieces());
+            left.remove(piece);
+            if (piece.count() > 1) {
+                left.add(new Proposal.Piece(piece.item(), piece.count() - 1));
+            }
+            fewer.add(new Proposal(left, "fewer"));
+        }
+        return fewer;
     }
 
     @Test
@@ -182,7 +186,10 @@ class ShortfallTest {
         assertThat(wiring.shortfalls()).singleElement().satisfies(each -> {
             assertThat(each.about()).isEqualTo("voltage rating");
             assertThat(each.because()).contains("'snap' is rated for 100 V", "'press' states no voltage", "230 V");
-            assertThat(each.additions()).containsExactly("'snap' rated for 230 V or more instead");
+            assertThat(each.additions())
+                    .containsExactly(
+                            "1 adapter like 'press', rated for 230 V or more",
+                            "1 adapter like 'snap', rated for 230 V or more");
         });
     }
 
@@ -196,7 +203,10 @@ class ShortfallTest {
         assertThat(wiring.shortfalls()).singleElement().satisfies(each -> {
             assertThat(each.about()).isEqualTo("reach");
             assertThat(each.because()).contains("a chain must be 5 m long", "longest that the kit has is 2 m");
-            assertThat(each.additions()).containsExactly("1 lead like 'snap', 5 m long or longer");
+            assertThat(each.additions())
+                    .containsExactly(
+                            "1 lead like 'snap', 5 m long or longer",
+                            "1 lead from lab-4mm-socket-recessed to lab-4mm-plug-shrouded, 3 m long or longer");
             assertThat(each.connections()).containsExactly("p.c1");
         });
     }
@@ -227,14 +237,6 @@ class ShortfallTest {
                 item.capacitance(),
                 item.stock(),
                 java.util.Optional.of(price));
-    }
-
-    private static Kit more(Kit kit, Map<String, Integer> more) {
-        return with(
-                kit,
-                kit.items().stream()
-                        .map(item -> item.withStock(item.stock() + more.getOrDefault(item.id(), 0)))
-                        .toList());
     }
 
     private static Kit with(Kit kit, List<KitItem> items) {

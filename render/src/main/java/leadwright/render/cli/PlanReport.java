@@ -6,6 +6,8 @@ import java.util.stream.Collectors;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.NotApplicable;
 import leadwright.planner.plan.Proof;
+import leadwright.planner.plan.Proposal;
+import leadwright.planner.plan.Remedy;
 import leadwright.planner.plan.Shortfall;
 
 /** A plan in a few lines for the person who asked for it: what was made, and what must be known before the bench. */
@@ -43,6 +45,9 @@ final class PlanReport {
         if (plan.partial()) {
             lines.add("PARTIAL: this kit cannot take every reading that is due.");
             plan.shortfalls().forEach(each -> lines.add("  " + shortfall(each)));
+            plan.remedy()
+                    .filter(remedy -> plan.shortfalls().size() > 1)
+                    .ifPresent(remedy -> lines.add("  " + together(remedy)));
         }
         int unconfirmed = plan.unconfirmedLimits().size();
         if (unconfirmed > 0) {
@@ -64,6 +69,13 @@ final class PlanReport {
                             + " at the back of the sheet).");
         }
         return lines;
+    }
+
+    /** {@code For all that items can help: … (1 piece, proven fewest)}. */
+    static String together(Remedy remedy) {
+        List<String> texts = remedy.alternatives().stream().map(Proposal::text).toList();
+        return "For all together that items can help: " + String.join("; or ", texts) + " ("
+                + count(remedy.proof().answer(), "piece") + ", " + proven(remedy.proof(), "fewest") + ")";
     }
 
     private static String shortfall(Shortfall each) {

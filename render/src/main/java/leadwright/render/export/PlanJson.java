@@ -29,7 +29,9 @@ import leadwright.planner.plan.MainsState;
 import leadwright.planner.plan.NotApplicable;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Proof;
+import leadwright.planner.plan.Proposal;
 import leadwright.planner.plan.Reading;
+import leadwright.planner.plan.Remedy;
 import leadwright.planner.plan.Shortfall;
 import leadwright.planner.plan.Step;
 
@@ -87,6 +89,12 @@ public final class PlanJson {
         text("on", plan.on().map(Object::toString));
         out.writeBooleanField("training-copy", plan.trainingCopy());
         objects("shortfalls", plan.shortfalls(), this::shortfall);
+        if (plan.remedy().isPresent()) {
+            Remedy remedy = plan.remedy().get();
+            object("to-make-whole", () -> remedy(remedy));
+        } else {
+            out.writeNullField("to-make-whole");
+        }
         texts("warnings", plan.warnings());
         texts("unconfirmed-limits", plan.unconfirmedLimits());
         object("house", () -> house(plan.house()));
@@ -240,6 +248,13 @@ public final class PlanJson {
         text("test", each.test());
         text("because", each.because());
         text("clause", each.clause());
+    }
+
+    private void remedy(Remedy remedy) throws IOException {
+        texts("additions", remedy.alternatives().stream().map(Proposal::text).toList());
+        out.writeNumberField("pieces", remedy.proof().answer());
+        out.writeNumberField("at-least", remedy.proof().lowerBound());
+        text("argument", remedy.proof().argument());
     }
 
     private void shortfall(Shortfall each) throws IOException {

@@ -9,6 +9,7 @@ import leadwright.catalog.rules.Limit;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.NotApplicable;
 import leadwright.planner.plan.Obligation;
+import leadwright.planner.plan.Proposal;
 import leadwright.planner.plan.Reading;
 import leadwright.planner.plan.Shortfall;
 
@@ -37,6 +38,19 @@ final class AfterSections {
                         }
                     });
                 }
+                sheet.plan()
+                        .remedy()
+                        .filter(remedy -> sheet.plan().shortfalls().size() > 1)
+                        .ifPresent(remedy -> page.in("li", "", () -> {
+                            page.bold("all together that items can help");
+                            page.text(": "
+                                    + remedy.alternatives().stream()
+                                            .map(Proposal::text)
+                                            .collect(Collectors.joining("; or "))
+                                    + (remedy.proof().optimal()
+                                            ? ", proven the fewest pieces."
+                                            : ", not proven the fewest pieces."));
+                        }));
             });
         });
     }

@@ -98,6 +98,7 @@ final class Sketch {
                 steps,
                 List.of(),
                 List.of(),
+                Optional.empty(),
                 List.of(),
                 new TimeSplit(0, Map.of(), 0, 1),
                 new Proof(hookups.size(), hookups.size(), "sketched"),

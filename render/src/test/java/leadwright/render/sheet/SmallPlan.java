@@ -134,6 +134,7 @@ public final class SmallPlan {
                                 "no item of the kit meets a liquid column",
                                 List.of("1 contact aid with a fluid electrode")))
                         : List.of(),
+                Optional.empty(),
                 List.of("The start-up time is the device file's own statement."),
                 new TimeSplit(total, Map.of(Step.Account.READ, total), total, 1),
                 new Proof(1, 1, "one hookup is needed and one suffices"),
