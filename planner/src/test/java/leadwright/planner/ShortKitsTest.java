@@ -198,7 +198,7 @@ class ShortKitsTest {
             List<Proposal.Piece> left = new ArrayList<>(proposal.pieces());
             left.remove(piece);
             if (piece.count() > 1) {
-                left.add(new Proposal.Piece(piece.item(), piece.count() - 1));
+                left.add(new Proposal.Piece(piece.item(), piece.count() - 1, piece.one()));
             }
             fewer.add(new Proposal(left, "fewer"));
         }

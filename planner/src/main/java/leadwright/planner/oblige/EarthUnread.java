@@ -93,7 +93,9 @@ public final class EarthUnread {
                 List.of(),
                 BECAUSE + (what.isEmpty() ? "" : "; not measured: " + what),
                 List.of("an earth reading of " + String.join(" or ", points)
-                        + ", or of a bare point of the same metal stated in the device file"));
+                        + ", or of a bare point of the same metal stated in the device file"),
+                List.of(),
+                withheld.stream().map(Obligation::key).toList());
     }
 
     private static String inWords(Obligation what) {

@@ -79,7 +79,9 @@ final class TesterFit {
                 lack.about(),
                 List.copyOf(connections),
                 lack.because() + "; not measured: " + what,
-                lack.addition().isEmpty() ? List.of() : List.of(lack.addition()));
+                lack.addition().isEmpty() ? List.of() : List.of(lack.addition()),
+                List.of(),
+                drafts.stream().map(Draft::key).distinct().toList());
     }
 
     private static String inWords(Draft draft) {

@@ -18,8 +18,13 @@ public record Proposal(List<Piece> pieces, String text) {
      * So many of a kind.
      *
      * @param item of the kit, whatever its stock; or a new kind, with an id that no file can hold
+     * @param one what one piece is, for a person
      */
-    public record Piece(KitItem item, int count) {}
+    public record Piece(KitItem item, int count, String one) {
+        public boolean isNewTo(Kit kit) {
+            return kit.item(item.id()).isEmpty();
+        }
+    }
 
     public Proposal {
         pieces = List.copyOf(pieces);

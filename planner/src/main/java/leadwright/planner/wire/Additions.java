@@ -123,7 +123,9 @@ final class Additions {
                 break;
             }
             if (ended.getAsBoolean()) {
-                return Optional.of(new Found(upper, false, sum(next)));
+                // What every addition must hold has failed by itself.
+                int fewest = Math.max(sum(next), sum(needed) + 1);
+                return Optional.of(new Found(upper, sum(upper) <= fewest, fewest));
             }
             Optional<int[]> wall = wall(next);
             if (wall.isEmpty()) {
@@ -283,7 +285,8 @@ final class Additions {
         List<Proposal.Piece> pieces = new ArrayList<>();
         for (int kind = 0; kind < counts.length; kind++) {
             if (counts[kind] > 0) {
-                pieces.add(new Proposal.Piece(kinds.get(kind).item(), counts[kind]));
+                pieces.add(new Proposal.Piece(
+                        kinds.get(kind).item(), counts[kind], kinds.get(kind).text(1)));
             }
         }
         return pieces;

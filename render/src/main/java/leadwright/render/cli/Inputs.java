@@ -6,10 +6,12 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.device.DeviceSystem;
 import leadwright.catalog.house.House;
@@ -23,6 +25,8 @@ import leadwright.catalog.table.RuleSets;
 import leadwright.catalog.table.ShippedFiles;
 import leadwright.catalog.text.Outcome;
 import leadwright.catalog.text.Problem;
+import leadwright.planner.plan.NaturalOrder;
+import leadwright.planner.reach.KitReport;
 
 /**
  * The files of one run. Problems of all of them are reported together.
@@ -32,6 +36,9 @@ import leadwright.catalog.text.Problem;
 record Inputs(Device device, Kit kit, House house, RuleSet rules, List<String> assumed) {
 
     private static final Pattern SYSTEM = Pattern.compile("(?m)^\\W*leadwright[\"']?\\s*:\\s*[\"']?system/");
+
+    private static final Pattern DEVICE_OR_SYSTEM =
+            Pattern.compile("(?m)^\\W*leadwright[\"']?\\s*:\\s*[\"']?(device|system)/");
 
     /** Name of the kit that is taken where none is given, as messages show it. */
     static final String DEFAULT_KIT = "the default kit";
@@ -58,6 +65,66 @@ record Inputs(Device device, Kit kit, House house, RuleSet rules, List<String> a
                 readHouse.orElseThrow(),
                 ruleSet.orElseThrow(),
                 collected.assumed);
+    }
+
+    /**
+     * Several devices with one kit.
+     *
+     * @param given files in the order in which they are shown
+     */
+    record Many(Kit kit, House house, RuleSet rules, List<KitReport.Given> given) {}
+
+    /**
+     * @param devices device or system files, or folders: of a folder every device and system file, in natural order
+     * @throws BadInput with every problem of every file
+     */
+    static Many read(Path kit, List<Path> devices, Optional<Path> house, Optional<String> rules) {
+        Collected collected = new Collected();
+        Optional<Kit> readKit = collected.file(kit, KitReader::read);
+        Optional<House> readHouse =
+                house.isPresent() ? collected.file(house.get(), HouseReader::read) : Optional.of(House.defaults());
+        Optional<RuleSet> ruleSet = readHouse.flatMap(each -> collected.rules(rules.orElse(each.rules())));
+        List<KitReport.Given> given = new ArrayList<>();
+        for (Path file : files(devices, collected)) {
+            collected
+                    .file(file, (name, bytes) -> deviceOrSystem(file, bytes))
+                    .ifPresent(device -> given.add(new KitReport.Given(file.toString(), device)));
+        }
+        collected.stop();
+        return new Many(readKit.orElseThrow(), readHouse.orElseThrow(), ruleSet.orElseThrow(), given);
+    }
+
+    private static List<Path> files(List<Path> devices, Collected collected) {
+        List<Path> files = new ArrayList<>();
+        for (Path each : devices) {
+            if (!Files.isDirectory(each) || each.toString().isEmpty()) {
+                files.add(each);
+                continue;
+            }
+            List<Path> in = inFolder(each, collected);
+            if (in.isEmpty()) {
+                collected.problems.add(
+                        each + ": the folder holds no device file (*.yaml with leadwright: device/1 or system/1)");
+            }
+            files.addAll(in);
+        }
+        return files;
+    }
+
+    /** What says of itself that it is a device or a system; other files of a folder are none of our business. */
+    private static List<Path> inFolder(Path folder, Collected collected) {
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.filter(file -> file.getFileName().toString().endsWith(".yaml"))
+                    .filter(Files::isRegularFile)
+                    .sorted(Comparator.comparing(file -> file.getFileName().toString(), NaturalOrder.IDS))
+                    .filter(file -> DEVICE_OR_SYSTEM
+                            .matcher(new String(bytes(file), StandardCharsets.UTF_8))
+                            .find())
+                    .toList();
+        } catch (IOException e) {
+            collected.problems.add(folder + ": cannot be read: " + e.getMessage());
+            return List.of();
+        }
     }
 
     /** A device file, or a system file: then the whole on one plug. */

@@ -41,6 +41,7 @@ final class Leadwright {
         verbs.put("plan", PlanCommand::new);
         verbs.put("judge", planner -> new JudgeCommand());
         verbs.put("compare", planner -> new CompareCommand());
+        verbs.put("kit", KitCommand::new);
         verbs.put("check", planner -> new CheckCommand());
         verbs.put("outline", planner -> new OutlineCommand());
         verbs.put("rules", planner -> new RulesCommand());

@@ -75,10 +75,10 @@ final class PlanReport {
     static String together(Remedy remedy) {
         List<String> texts = remedy.alternatives().stream().map(Proposal::text).toList();
         return "For all together that items can help: " + String.join("; or ", texts) + " ("
-                + count(remedy.proof().answer(), "piece") + ", " + proven(remedy.proof(), "fewest") + ")";
+                + count(remedy.alternatives().get(0).count(), "piece") + ", " + proven(remedy.proof(), "fewest") + ")";
     }
 
-    private static String shortfall(Shortfall each) {
+    static String shortfall(Shortfall each) {
         String connections = each.connections().isEmpty() ? "" : " (" + some(each.connections()) + ")";
         String additions = each.additions().isEmpty() ? "" : "; would do: " + String.join("; or ", each.additions());
         return each.about() + connections + ": " + each.because() + additions;

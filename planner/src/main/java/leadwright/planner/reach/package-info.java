@@ -1,0 +1,2 @@
+/** What a kit can reach, for devices and by itself, and what one piece more would change. */
+package leadwright.planner.reach;
