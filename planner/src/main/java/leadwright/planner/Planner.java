@@ -54,13 +54,27 @@ public final class Planner {
         }
         Device device = SwitchedOff.with(request.device(), request.rules());
         Connectors connectors = connectors(request);
-        Wiring wiring = Wire.wire(device, request.kit(), request.house(), connectors, due.wanted(), due.earthCurrent());
+        Wiring wiring = Wire.wire(
+                device,
+                request.kit(),
+                request.house(),
+                connectors,
+                due.wanted(),
+                due.earthCurrent(),
+                request.proposals());
         // With the earth made readable everything is due again.
         Optional<Remedy> remedy = wiring.remedy();
         // Whether the leads reach the earthed parts is known only now.
         Obligations left = EarthUnread.withheld(due, wiring.uncovered());
         if (!left.equals(due)) {
-            wiring = Wire.wire(device, request.kit(), request.house(), connectors, left.wanted(), left.earthCurrent());
+            wiring = Wire.wire(
+                    device,
+                    request.kit(),
+                    request.house(),
+                    connectors,
+                    left.wanted(),
+                    left.earthCurrent(),
+                    request.proposals());
         }
         return ordered(request, device, connectors, left, wiring, remedy, training, pastDue);
     }

@@ -12,5 +12,19 @@ import leadwright.planner.plan.Occasion;
  * What is to be planned.
  *
  * @param on the date of the test; without it no calendar is looked at
+ * @param proposals whether additions to the kit are looked for where it falls short; this takes most of the time then
  */
-public record Request(Device device, Kit kit, RuleSet rules, House house, Occasion occasion, Optional<LocalDate> on) {}
+public record Request(
+        Device device,
+        Kit kit,
+        RuleSet rules,
+        House house,
+        Occasion occasion,
+        Optional<LocalDate> on,
+        boolean proposals) {
+
+    /** With proposals. */
+    public Request(Device device, Kit kit, RuleSet rules, House house, Occasion occasion, Optional<LocalDate> on) {
+        this(device, kit, rules, house, occasion, on, true);
+    }
+}

@@ -3,7 +3,6 @@ package leadwright.planner.reach;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.house.House;
@@ -38,13 +37,16 @@ public record KitReport(Kit kit, String rules, List<DeviceReach> devices, List<O
      */
     public static KitReport of(
             Kit kit, List<Given> given, RuleSet rules, House house, Function<Request, Outcome> planner) {
-        BiFunction<Given, Kit, DeviceReach> plan = (each, with) -> reach(
-                each,
-                planner.apply(new Request(each.device(), with, rules, house, Occasion.RECURRENT, Optional.empty())));
         List<DeviceReach> devices = new ArrayList<>();
-        given.forEach(each -> devices.add(plan.apply(each, kit)));
-        List<OneMore.Change> more =
-                OneMore.of(kit, devices, (each, with) -> plan.apply(new Given(each.file(), each.device()), with));
+        for (Given each : given) {
+            Request request = new Request(each.device(), kit, rules, house, Occasion.RECURRENT, Optional.empty());
+            devices.add(reach(each, planner.apply(request)));
+        }
+        List<OneMore.Change> more = OneMore.of(kit, devices, (each, with) -> {
+            Request request =
+                    new Request(each.device(), with, rules, house, Occasion.RECURRENT, Optional.empty(), false);
+            return reach(new Given(each.file(), each.device()), planner.apply(request));
+        });
         return new KitReport(kit, rules.id(), devices, more);
     }
 

@@ -75,7 +75,7 @@ final class Additions {
         atLeast = first.get().atLeast();
         int[] needed = needed(all());
         List<int[]> found = new ArrayList<>(List.of(first.get().counts()));
-        for (int kind = 0; kind < needed.length && settled; kind++) {
+        for (int kind = 0; kind < needed.length && settled && !ended.getAsBoolean(); kind++) {
             if (first.get().counts()[kind] > needed[kind]) {
                 int[] without = all();
                 without[kind] = needed[kind];
@@ -204,7 +204,11 @@ final class Additions {
 
     /** Something that does and holds no needless piece. */
     private int[] upper(int[] needed, int[] cap) {
-        List<int[]> found = new ArrayList<>(List.of(withoutWaste(cap, true), withoutWaste(cap, false)));
+        List<int[]> found = new ArrayList<>(List.of(withoutWaste(cap, true)));
+        if (ended.getAsBoolean()) {
+            return found.get(0);
+        }
+        found.add(withoutWaste(cap, false));
         for (int kind = 0; kind < cap.length; kind++) {
             int[] one = needed.clone();
             one[kind] = cap[kind];

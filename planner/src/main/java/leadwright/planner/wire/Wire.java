@@ -52,13 +52,14 @@ public final class Wire {
      */
     public static Wiring wire(
             Device device, Kit kit, House house, Connectors connectors, List<Obligation> obligations) {
-        return wire(device, kit, house, connectors, obligations, Optional.empty());
+        return wire(device, kit, house, connectors, obligations, Optional.empty(), true);
     }
 
     /**
      * As above, for earth readings with a given current.
      *
      * @param earthCurrent what is set on the tester for earth readings; empty for the smallest that it has
+     * @param proposals whether the causes and additions are looked for where the kit falls short
      */
     public static Wiring wire(
             Device device,
@@ -66,7 +67,8 @@ public final class Wire {
             House house,
             Connectors connectors,
             List<Obligation> obligations,
-            Optional<Quantity> earthCurrent) {
+            Optional<Quantity> earthCurrent,
+            boolean proposals) {
         List<Obligation> earth = obligations.stream()
                 .filter(each -> each.phase() == Obligation.Phase.EARTH)
                 .toList();
@@ -79,10 +81,10 @@ public final class Wire {
         Wire wire = new Wire(scene, new EarthLead(device, kit, all, earthShortage.served(), earthCurrent));
         wire.shortfalls.addAll(earthShortage.shortfalls());
         wire.uncovered.addAll(earthShortage.uncovered());
-        return wire.wiring(earthShortage);
+        return wire.wiring(earthShortage, proposals);
     }
 
-    private Wiring wiring(EarthShortage earth) {
+    private Wiring wiring(EarthShortage earth, boolean proposals) {
         List<Requirement> possible = new ArrayList<>();
         List<Requirement> unfit = new ArrayList<>();
         for (Requirement each : scene.requirements()) {
@@ -90,9 +92,7 @@ public final class Wire {
             (alone == Verdict.YES ? possible : unfit).add(each);
         }
         unfit.forEach(each -> uncovered.addAll(each.keys()));
-        Shortage shortage = new Shortage(scene, unfit);
-        shortfalls.addAll(shortage.shortfalls());
-        Optional<Remedy> remedy = shortfalls.isEmpty() ? Optional.empty() : Whole.of(shortage, earth);
+        Optional<Remedy> remedy = proposals ? proposed(unfit, earth) : unexplained(unfit);
         Cover.Covering covering = new Cover(scene, fit).cover(possible);
         List<Hookup> hookups = new ArrayList<>();
         List<Draft> drafts = sorted(covering.hookups());
@@ -106,6 +106,22 @@ public final class Wire {
         Map<String, List<String>> takenIn = takenIn(alike);
         warnings.addAll(Loading.warnings(scene, service, alike, takenIn));
         return new Wiring(alike, takenIn, proof(covering, hookups.size()), shortfalls, remedy, uncovered, warnings);
+    }
+
+    private Optional<Remedy> proposed(List<Requirement> unfit, EarthShortage earth) {
+        Shortage shortage = new Shortage(scene, unfit);
+        shortfalls.addAll(shortage.shortfalls());
+        return shortfalls.isEmpty() ? Optional.empty() : Whole.of(shortage, earth);
+    }
+
+    private Optional<Remedy> unexplained(List<Requirement> unfit) {
+        if (!unfit.isEmpty()) {
+            List<String> keys =
+                    unfit.stream().flatMap(each -> each.keys().stream()).toList();
+            shortfalls.add(new Shortfall(
+                    "kit", List.of(), "the cause and additions were not asked for", List.of(), List.of(), keys));
+        }
+        return Optional.empty();
     }
 
     private static List<Draft> sorted(List<Draft> drafts) {

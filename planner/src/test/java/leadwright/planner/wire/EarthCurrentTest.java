@@ -33,7 +33,8 @@ class EarthCurrentTest {
 
     private record Case(Device device, Kit kit, Obligations due) {
         Wiring wiring() {
-            return Wire.wire(device, kit, House.defaults(), Connectors.builtIn(), due.wanted(), due.earthCurrent());
+            return Wire.wire(
+                    device, kit, House.defaults(), Connectors.builtIn(), due.wanted(), due.earthCurrent(), true);
         }
 
         List<Obligation> earth() {
@@ -58,7 +59,8 @@ class EarthCurrentTest {
                 House.defaults(),
                 Connectors.builtIn(),
                 monitor.earth(),
-                monitor.due().earthCurrent());
+                monitor.due().earthCurrent(),
+                true);
         assertThat(wiring.uncovered()).isEmpty();
         assertThat(wiring.hookups().get(0).earth()).isNotEmpty();
         assertThat(wiring.hookups().get(0).earth().toString())
