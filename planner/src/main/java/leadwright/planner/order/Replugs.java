@@ -143,7 +143,7 @@ final class Replugs {
         return first[hookup];
     }
 
-    private static Replug replug(List<Contact> from, List<Contact> to, Scene scene) {
+    static Replug replug(List<Contact> from, List<Contact> to, Scene scene) {
         Likeness.Pairing pairing = Likeness.between(from, to);
         Map<String, String> names = pairing.standsFor();
         Set<Joint> staying = new HashSet<>();

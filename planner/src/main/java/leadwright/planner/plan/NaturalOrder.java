@@ -16,8 +16,7 @@ public final class NaturalOrder {
             if (isDigit(a.charAt(i)) && isDigit(b.charAt(j))) {
                 int iEnd = endOfDigits(a, i);
                 int jEnd = endOfDigits(b, j);
-                int byValue = new java.math.BigInteger(a.substring(i, iEnd))
-                        .compareTo(new java.math.BigInteger(b.substring(j, jEnd)));
+                int byValue = byValue(a, afterZeros(a, i, iEnd), iEnd, b, afterZeros(b, j, jEnd), jEnd);
                 if (byValue != 0) {
                     return byValue;
                 }
@@ -35,6 +34,29 @@ public final class NaturalOrder {
         int byRest = Integer.compare(a.length() - i, b.length() - j);
         // "a01" and "a1" are equal by value: the text decides, so that the order is total.
         return byRest != 0 ? byRest : a.compareTo(b);
+    }
+
+    /** Of two runs of digits without leading zeros the longer is greater. */
+    private static int byValue(String a, int i, int iEnd, String b, int j, int jEnd) {
+        int length = iEnd - i;
+        if (length != jEnd - j) {
+            return Integer.compare(length, jEnd - j);
+        }
+        for (int k = 0; k < length; k++) {
+            int byDigit = Character.compare(a.charAt(i + k), b.charAt(j + k));
+            if (byDigit != 0) {
+                return byDigit;
+            }
+        }
+        return 0;
+    }
+
+    private static int afterZeros(String text, int from, int end) {
+        int at = from;
+        while (at < end && text.charAt(at) == '0') {
+            at++;
+        }
+        return at;
     }
 
     private static boolean isDigit(char c) {

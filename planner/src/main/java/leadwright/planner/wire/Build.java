@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import leadwright.planner.plan.Bundle;
 import leadwright.planner.plan.Chain;
 import leadwright.planner.plan.EarthPath;
@@ -180,14 +181,18 @@ final class Build {
     }
 
     private List<EarthPath> earth() {
+        return fitting.earth().map(choice -> earth(choice, this::instance)).orElse(List.of());
+    }
+
+    /** The earth leads in items, each piece named as it is met. */
+    static List<EarthPath> earth(EarthLead.Choice choice, Function<Part, String> instances) {
         List<EarthPath> paths = new ArrayList<>();
-        fitting.earth().ifPresent(choice -> {
-            for (EarthLead.Lead lead : choice.leads()) {
-                List<String> items = new ArrayList<>(instances(lead.route()));
-                Collections.reverse(items);
-                paths.add(new EarthPath(lead.pole(), lead.point(), lead.socket(), items));
-            }
-        });
+        for (EarthLead.Lead lead : choice.leads()) {
+            List<String> items = new ArrayList<>();
+            lead.route().steps().forEach(step -> items.add(instances.apply(step.part())));
+            Collections.reverse(items);
+            paths.add(new EarthPath(lead.pole(), lead.point(), lead.socket(), items));
+        }
         return paths;
     }
 }

@@ -117,7 +117,12 @@ final class Rated {
                 .sum();
     }
 
-    /** The same of the items that state it. */
+    /** Length of the items of the measured chains, each once; micrometres. */
+    long measuredMicrometres(Requirement requirement) {
+        return measured(requirement).stream().mapToLong(Bench::length).sum();
+    }
+
+    /** Femtofarads of those of them that state it. */
     long knownFemtofarads(Requirement requirement) {
         return measured(requirement).stream()
                 .filter(Capacitance::known)

@@ -24,12 +24,13 @@ import leadwright.planner.plan.Shortfall;
  * {@link EarthLead} ways through items, 4 {@link Gather} menus of single cells, 5 {@link Row} the row of jacks, 6 {@link Fit}
  * whether a set of requirements fits one hookup, 7 {@link Followers} and {@link Twins} what need not be looked at twice, 8
  * {@link Bounds}, 9 {@link Cover} the fewest hookups, 10 {@link Build} items and jacks, 11 {@link Service}
- * what may be read where, 12 {@link Alike} hookups alike where they may be, 13 {@link Shortage} what is missing,
+ * what may be read where, 12 {@link Ranking} the first in rank of equally few hookups, 13 {@link Shortage} what is missing,
  * 14 {@link Whole} what would make everything possible. None knows a
  * later one.
  */
 public final class Wire {
     private final Scene scene;
+    private final EarthLead earthLead;
     private final Fit fit;
     private final Service service;
     private final List<Shortfall> shortfalls = new ArrayList<>();
@@ -38,6 +39,7 @@ public final class Wire {
 
     private Wire(Scene scene, EarthLead earthLead) {
         this.scene = scene;
+        this.earthLead = earthLead;
         this.fit = new Fit(scene, earthLead);
         this.service = new Service(scene, fit);
     }
@@ -102,10 +104,11 @@ public final class Wire {
         if (hookups.isEmpty()) {
             hookups.add(new Hookup("H1", List.of(), List.of(), List.of()));
         }
-        List<Hookup> alike = new Alike(scene.kit(), possible, service::serves).settle(hookups, Therapy.names(scene));
-        Map<String, List<String>> takenIn = takenIn(alike);
-        warnings.addAll(Loading.warnings(scene, service, alike, takenIn));
-        return new Wiring(alike, takenIn, proof(covering, hookups.size()), shortfalls, remedy, uncovered, warnings);
+        Ranking.Ranked ranked = new Ranking(scene, fit, earthLead, service, possible).settle(hookups);
+        Map<String, List<String>> takenIn = takenIn(ranked.hookups());
+        warnings.addAll(Loading.warnings(scene, service, ranked.hookups(), takenIn));
+        return new Wiring(
+                ranked.hookups(), takenIn, proof(covering, ranked), shortfalls, remedy, uncovered, warnings);
     }
 
     private Optional<Remedy> proposed(List<Requirement> unfit, EarthShortage earth) {
@@ -143,13 +146,14 @@ public final class Wire {
         return draft;
     }
 
-    private Proof proof(Cover.Covering covering, int hookups) {
+    private Proof proof(Cover.Covering covering, Ranking.Ranked ranked) {
+        int hookups = ranked.hookups().size();
         String rest = uncovered.isEmpty() ? "" : " For what this kit can wire; what it cannot is listed.";
         if (covering.hookups().isEmpty()) {
             return new Proof(1, 1, "No reading asks for wiring: one hookup in which nothing is plugged in." + rest);
         }
         String met = covering.lowerBound() == hookups && hookups == 1 ? "One hookup serves all demands. " : "";
-        return new Proof(hookups, covering.lowerBound(), met + covering.argument() + rest);
+        return new Proof(hookups, covering.lowerBound(), met + covering.argument() + rest + " " + ranked.argument());
     }
 
     private Map<String, List<String>> takenIn(List<Hookup> hookups) {

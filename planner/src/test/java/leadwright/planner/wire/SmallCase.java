@@ -72,6 +72,11 @@ record SmallCase(long seed, Device device, Kit kit, List<Demand> demands, List<B
         return new Drawing(new Random(seed * 0x9E3779B97F4A7C15L + 79)).stack(seed);
     }
 
+    /** Few wires, few jacks, few items: small enough to try every row of hookups. */
+    static SmallCase drawRanked(long seed) {
+        return new Drawing(new Random(seed * 0x9E3779B97F4A7C15L + 80)).ranked(seed);
+    }
+
     private static final class Drawing {
         private static final List<String> TERMINALS =
                 List.of("snap-socket", "snap-socket", "tp15-socket", "skin-surface", "lab-4mm-plug", "pinch-clip");
@@ -105,6 +110,55 @@ record SmallCase(long seed, Device device, Kit kit, List<Demand> demands, List<B
                 mains.add(chance(20));
             }
             return new SmallCase(seed, device, kit, demands, mains);
+        }
+
+        SmallCase ranked(long seed) {
+            boolean large = chance(15);
+            int wires = large ? 5 + random.nextInt(2) : 3 + random.nextInt(2);
+            int own = chance(60) ? wires : 1 + random.nextInt(wires - 1);
+            List<AppliedPart> parts = new ArrayList<>();
+            parts.add(Rig.part("p1", PartType.CF, "snap-socket", own));
+            String other = pick(List.of("snap-socket", "tp15-socket", "skin-surface"));
+            if (own < wires) {
+                parts.add(Rig.part("p2", PartType.BF, other, wires - own));
+            }
+            Device device = Rig.device(parts, List.of(), List.of(), List.of());
+            List<KitItem> items = new ArrayList<>();
+            items.add(Rig.item("snap", ItemKind.ADAPTER, "snap-stud", Rig.PLUG, large ? 3 : 2 + random.nextInt(3)));
+            if (own < wires && other.equals("tp15-socket")) {
+                items.add(Rig.item("tp", ItemKind.ADAPTER, "tp15-pin", Rig.PLUG, 2));
+            }
+            if (own < wires && other.equals("skin-surface")) {
+                items.add(Rig.item("wrap", ItemKind.CONTACT_AID, List.of("foil-wrap", Rig.PLUG), 0, 500, 600, 2));
+            }
+            if (!large && chance(60)) {
+                int branches = 2 + random.nextInt(2);
+                items.add(Rig.item("fan", ItemKind.FAN_OUT, List.of(Rig.PLUG, Rig.SOCKET), branches, 300, 600, 1));
+            }
+            if (!large && chance(15)) {
+                items.add(Rig.item("reach", ItemKind.LEAD, List.of(Rig.SOCKET, Rig.PLUG), 0, 1000, 600, 1));
+            }
+            int count = 2 + random.nextInt(large ? 1 : 2);
+            AtRest atRest = chance(85) ? AtRest.OPEN : AtRest.EARTHED;
+            Jacks jacks = new Jacks(count, Rig.SOCKET, chance(60) ? Ties.ANY : Ties.RUNS, atRest);
+            List<String> names = Rig.names(device);
+            List<Demand> demands = new ArrayList<>();
+            List<Boolean> mains = new ArrayList<>();
+            for (int i = 2 + random.nextInt(3); i > 0; i--) {
+                List<String> rest = new ArrayList<>(names);
+                String one = pick(rest);
+                rest.remove(one);
+                String two = pick(rest);
+                demands.add(
+                        switch (random.nextInt(4)) {
+                            case 0 -> Demand.of(List.of(one));
+                            case 1 -> Demand.of(List.of(one, two));
+                            case 2 -> Demand.of(List.of(one), List.of(two), List.of());
+                            default -> large ? Demand.of(List.of(one)) : Demand.of(List.of(one), rest, List.of());
+                        });
+                mains.add(chance(20));
+            }
+            return new SmallCase(seed, device, Rig.kit(jacks, 3500, items), demands, mains);
         }
 
         SmallCase row(long seed) {
