@@ -76,27 +76,26 @@ public final class Planner {
                     left.earthCurrent(),
                     request.proposals());
         }
-        return ordered(request, device, connectors, left, wiring, remedy, training, pastDue);
+        Aims.Choice choice = Aims.best(
+                request.house(),
+                request.kit(),
+                wiring,
+                kit -> Wire.wire(
+                        device, kit, request.house(), connectors, left.wanted(), left.earthCurrent(), false),
+                wired -> ordered(request, device, connectors, left, wired));
+        Plan plan = assemble(request, device, left, choice.wiring(), remedy, choice.ordering(), training, pastDue);
+        List<Breach> breaches = Audit.audit(plan, request.rules(), connectors);
+        return breaches.isEmpty() ? new Outcome.Planned(plan) : new Outcome.Rejected(breaches);
     }
 
-    private static Outcome ordered(
-            Request request,
-            Device device,
-            Connectors connectors,
-            Obligations due,
-            Wiring wiring,
-            Optional<Remedy> remedy,
-            boolean training,
-            Optional<String> pastDue) {
+    private static Ordering ordered(
+            Request request, Device device, Connectors connectors, Obligations due, Wiring wiring) {
         Set<String> uncovered = Set.copyOf(wiring.uncovered());
         List<Obligation> served = due.wanted().stream()
                 .filter(obligation -> !uncovered.contains(obligation.key()))
                 .toList();
-        Ordering ordering = Order.order(
+        return Order.order(
                 device, request.kit(), request.house(), connectors, wiring.hookups(), wiring.takenIn(), served);
-        Plan plan = assemble(request, device, due, wiring, remedy, ordering, training, pastDue);
-        List<Breach> breaches = Audit.audit(plan, request.rules(), connectors);
-        return breaches.isEmpty() ? new Outcome.Planned(plan) : new Outcome.Rejected(breaches);
     }
 
     private static Plan assemble(

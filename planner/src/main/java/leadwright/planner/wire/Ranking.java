@@ -21,9 +21,9 @@ import leadwright.planner.wire.Arrangements.Arrangement;
 final class Ranking {
     private static final int MOST_ARRANGEMENTS = 1_500;
     /** Changes weighed, where there are at most {@value #LARGE} connections, and where there are more. */
-    private static final int MANY = 40;
+    private static final int MANY = 30;
 
-    private static final int FEW = 20;
+    private static final int FEW = 12;
     private static final int LARGE = 40;
 
     private final Scene scene;
