@@ -30,7 +30,8 @@ final class Aims {
     /** A wiring with its order. */
     record Choice(Wiring wiring, Ordering ordering) {}
 
-    static Choice best(House house, Kit kit, Wiring fewest, Function<Kit, Wiring> wire, Function<Wiring, Ordering> order) {
+    static Choice best(
+            House house, Kit kit, Wiring fewest, Function<Kit, Wiring> wire, Function<Wiring, Ordering> order) {
         Choice first = new Choice(fewest, order.apply(fewest));
         Aim aim = house.aim();
         if (aim == Aim.HOOKUPS) {
@@ -123,8 +124,7 @@ final class Aims {
 
     private static Kit withJacks(Kit kit, int count) {
         Tester tester = kit.tester();
-        Optional<Jacks> jacks =
-                tester.jacks().map(each -> new Jacks(count, each.socket(), each.ties(), each.atRest()));
+        Optional<Jacks> jacks = tester.jacks().map(each -> new Jacks(count, each.socket(), each.ties(), each.atRest()));
         Tester fewer = new Tester(
                 tester.name(),
                 jacks,

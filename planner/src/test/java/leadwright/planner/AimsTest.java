@@ -16,8 +16,10 @@ class AimsTest {
 
     private static Plan plan(String aim) {
         String text = "leadwright: house/1\naim: " + aim + "\n";
-        House house = HouseReader.read("house", text.getBytes(StandardCharsets.UTF_8)).orThrow();
-        return SamplePlans.plan(SamplePlans.device(DEVICE), SamplePlans.kit(KIT), RULES, house).plan();
+        House house =
+                HouseReader.read("house", text.getBytes(StandardCharsets.UTF_8)).orThrow();
+        return SamplePlans.plan(SamplePlans.device(DEVICE), SamplePlans.kit(KIT), RULES, house)
+                .plan();
     }
 
     private static int plugging(Plan plan) {
@@ -30,12 +32,16 @@ class AimsTest {
         Plan quick = plan("time");
 
         assertThat(quick.time().total()).isLessThanOrEqualTo(fewest.time().total());
-        assertThat(quick.hookups().size()).isGreaterThanOrEqualTo(fewest.hookups().size());
+        assertThat(quick.hookups().size())
+                .isGreaterThanOrEqualTo(fewest.hookups().size());
         assertThat(quick.timeProof().argument()).startsWith("Whatever the hookups");
-        assertThat(quick.timeProof().lowerBound()).isPositive().isLessThan(fewest.time().total());
+        assertThat(quick.timeProof().lowerBound())
+                .isPositive()
+                .isLessThan(fewest.time().total());
         assertThat(quick.timeProof().optimal()).isFalse();
         assertThat(quick.hookupsProof().argument()).contains("aims at the least bench time");
-        assertThat(quick.hookupsProof().lowerBound()).isEqualTo(fewest.hookupsProof().lowerBound());
+        assertThat(quick.hookupsProof().lowerBound())
+                .isEqualTo(fewest.hookupsProof().lowerBound());
     }
 
     @Test

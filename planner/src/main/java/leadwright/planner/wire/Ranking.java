@@ -130,12 +130,14 @@ final class Ranking {
         return String.format(
                 Locale.ROOT,
                 "Of all ways to wire %s this ranks first: %d s of plugging, %d contacts, %d items, %s of lead with mains on a"
-                        + " part, %d crossings; %d arrangements of a hookup were looked at.",
+                        + " part, %d crossings; arrangements of a hookup looked at: %d.",
                 hookups == 1 ? "1 hookup" : hookups + " hookups",
                 rank.seconds(),
                 rank.contacts(),
                 rank.pieces(),
-                Quantity.of(Dimension.LENGTH, rank.micrometres()).text(),
+                rank.micrometres() == 0
+                        ? "0 m"
+                        : Quantity.of(Dimension.LENGTH, rank.micrometres()).text(),
                 rank.crossings(),
                 arrangements);
     }
