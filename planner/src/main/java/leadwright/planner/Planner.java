@@ -80,8 +80,7 @@ public final class Planner {
                 request.house(),
                 request.kit(),
                 wiring,
-                kit -> Wire.wire(
-                        device, kit, request.house(), connectors, left.wanted(), left.earthCurrent(), false),
+                kit -> Wire.wire(device, kit, request.house(), connectors, left.wanted(), left.earthCurrent(), false),
                 wired -> ordered(request, device, connectors, left, wired));
         Plan plan = assemble(request, device, left, choice.wiring(), remedy, choice.ordering(), training, pastDue);
         List<Breach> breaches = Audit.audit(plan, request.rules(), connectors);

@@ -107,8 +107,7 @@ public final class Wire {
         Ranking.Ranked ranked = new Ranking(scene, fit, earthLead, service, possible).settle(hookups);
         Map<String, List<String>> takenIn = takenIn(ranked.hookups());
         warnings.addAll(Loading.warnings(scene, service, ranked.hookups(), takenIn));
-        return new Wiring(
-                ranked.hookups(), takenIn, proof(covering, ranked), shortfalls, remedy, uncovered, warnings);
+        return new Wiring(ranked.hookups(), takenIn, proof(covering, ranked), shortfalls, remedy, uncovered, warnings);
     }
 
     private Optional<Remedy> proposed(List<Requirement> unfit, EarthShortage earth) {
