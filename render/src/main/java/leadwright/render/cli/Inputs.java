@@ -188,6 +188,11 @@ record Inputs(Device device, Kit kit, House house, RuleSet rules, List<String> a
                         + String.join(", ", RuleSets.builtIn().ids())));
     }
 
+    /** What a file leaves out, in the order of the keys' names: how the file lists its parts changes no document. */
+    static List<String> inOrder(List<String> assumed) {
+        return assumed.stream().sorted(NaturalOrder.IDS).toList();
+    }
+
     private static final class Collected {
         private final List<String> problems = new ArrayList<>();
         private final List<String> assumed = new ArrayList<>();
@@ -204,7 +209,7 @@ record Inputs(Device device, Kit kit, House house, RuleSet rules, List<String> a
         <T> Optional<T> outcome(Outcome<T> outcome, boolean stateAssumed) {
             outcome.problems().stream().map(Problem::text).forEach(problems::add);
             if (stateAssumed && outcome instanceof Outcome.Read<T> read) {
-                assumed.addAll(read.assumed());
+                assumed.addAll(inOrder(read.assumed()));
             }
             return outcome.found();
         }

@@ -175,7 +175,7 @@ final class JudgeCommand extends Verb {
             Outcome<T> outcome = reader.apply(file.toString(), Inputs.bytes(file));
             outcome.problems().stream().map(Problem::text).forEach(problems::add);
             if (outcome instanceof Outcome.Read<T> read) {
-                assumed.addAll(read.assumed());
+                assumed.addAll(Inputs.inOrder(read.assumed()));
             }
             return outcome.found();
         } catch (BadInput e) {
