@@ -82,12 +82,19 @@ record Problem(
         return unit.readings().size() * (each + times.write());
     }
 
-    /** Selections and touches that this unit costs at least, in whatever visit: what it shares with none like it. */
+    /**
+     * Selections and touches that this unit costs at least, in whatever visit. What several units of one state ask for is
+     * counted with the first of those that one hookup alone may take; with none of those, with the first of all.
+     */
     private static int due(Unit unit, List<Unit> units, BenchTimes times) {
         BitSet demands = (BitSet) unit.demands().clone();
         BitSet places = (BitSet) unit.places().clone();
         for (Unit other : units) {
-            if (other.index() != unit.index()
+            boolean counts = unit.bound()
+                    ? other.index() < unit.index() && other.hookups().equals(unit.hookups())
+                    : other.bound() || other.index() < unit.index();
+            if (counts
+                    && other.index() != unit.index()
                     && other.phase() == unit.phase()
                     && other.stand().equals(unit.stand())) {
                 demands.andNot(other.demands());

@@ -79,16 +79,27 @@ final class Solver {
     }
 
     private Answer solve(Replugs replugs) {
+        Task unsettled = task(replugs, Grain.UNSETTLED);
+        Task coarse = unsettled.within(FREE_IN_ONE_BLOCK, FREE_IN_ALL) ? unsettled : task(replugs, Grain.NONE);
+        Search.Outcome sketch = coarse.sketch(NODES).run();
+        int least = proven() ? Math.max(0, sketch.least() - coarse.slack()) : 0;
+        Optional<Route> drawn = sketch.route().map(route -> Charge.charged(route, coarse.problem()));
+        if (drawn.isPresent() && drawn.get().seconds() <= least) {
+            return new Answer(coarse.problem(), drawn.get(), least, sketch.settled());
+        }
+        return searched(replugs, coarse, drawn, least, sketch.settled());
+    }
+
+    /** Where following selections one by one makes a difference. */
+    private Answer searched(Replugs replugs, Task coarse, Optional<Route> drawn, int least, int settled) {
         Task fine = task(replugs, Grain.EVERY);
         if (!fine.isFree() || fine.within(FREE_IN_ONE_BLOCK, FREE_IN_ALL)) {
             return exact(fine);
         }
-        Task unsettled = task(replugs, Grain.UNSETTLED);
-        Task coarse = unsettled.within(FREE_IN_ONE_BLOCK, FREE_IN_ALL) ? unsettled : task(replugs, Grain.NONE);
         Search.Outcome best = coarse.search(true).run();
         Search.Outcome lowest = coarse.search(false).run();
-        int settled = best.settled() + lowest.settled();
-        int least = proven() ? Math.max(0, lowest.least() - coarse.slack()) : 0;
+        settled += best.settled() + lowest.settled();
+        least = Math.max(least, proven() ? Math.max(0, lowest.least() - coarse.slack()) : 0);
         if (best.route().isEmpty()) {
             return around(coarse, least, settled);
         }

@@ -67,10 +67,19 @@ final class Task {
 
     /** @param exact see {@link Search} */
     Search search(boolean exact) {
-        // Most problems are only weighed, and a bound is dear: it is made for the first search.
+        return new Search(problem, bound(), exact, grain, lineup, limit);
+    }
+
+    /** @param nodes of the search */
+    Sketch sketch(int nodes) {
+        return new Sketch(problem, bound(), grain, lineup, nodes);
+    }
+
+    /** Most problems are only weighed, and a bound is dear: it is made for the first search. */
+    private Bound bound() {
         if (bound == null) {
             bound = new Bound(problem);
         }
-        return new Search(problem, bound, exact, grain, lineup, limit);
+        return bound;
     }
 }

@@ -170,7 +170,8 @@ final class Twins {
         private boolean keeps() {
             for (Unit unit : problem.units()) {
                 Unit image = unit(units.getOrDefault(unit.index(), unit.index()));
-                if (!moved(unit.demands(), demands).equals(image.demands())
+                if (problem.due()[unit.index()] != problem.due()[image.index()]
+                        || !moved(unit.demands(), demands).equals(image.demands())
                         || !moved(unit.before(), units).equals(image.before())
                         || unit != image && !ownPlaces(unit)) {
                     return false;
