@@ -1,6 +1,9 @@
 package leadwright.planner.order;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
 
 /**
  * Rows to columns, each at most once, for the greatest sum.
@@ -11,6 +14,61 @@ import java.util.Arrays;
  */
 final class Assignment {
     private Assignment() {}
+
+    /**
+     * The same where few pairs gain anything: rows and columns that no gain links are assigned on their own. A row that gains
+     * nothing has no column. Cost: as for the largest of the linked sets.
+     */
+    static int[] apart(int[][] gains) {
+        int rows = gains.length;
+        int columns = rows == 0 ? 0 : gains[0].length;
+        int[] columnOf = new int[rows];
+        Arrays.fill(columnOf, -1);
+        boolean[] seenRow = new boolean[rows];
+        boolean[] seenColumn = new boolean[columns];
+        for (int first = 0; first < rows; first++) {
+            if (seenRow[first]) {
+                continue;
+            }
+            List<Integer> ownRows = new ArrayList<>(List.of(first));
+            List<Integer> ownColumns = new ArrayList<>();
+            seenRow[first] = true;
+            int columnsDone = 0;
+            for (int i = 0; i < ownRows.size(); i++) {
+                for (int c = 0; c < columns; c++) {
+                    if (!seenColumn[c] && gains[ownRows.get(i)][c] > 0) {
+                        seenColumn[c] = true;
+                        ownColumns.add(c);
+                    }
+                }
+                for (; columnsDone < ownColumns.size(); columnsDone++) {
+                    for (int r = 0; r < rows; r++) {
+                        if (!seenRow[r] && gains[r][ownColumns.get(columnsDone)] > 0) {
+                            seenRow[r] = true;
+                            ownRows.add(r);
+                        }
+                    }
+                }
+            }
+            place(gains, ownRows, ownColumns, columnOf);
+        }
+        return columnOf;
+    }
+
+    private static void place(int[][] gains, List<Integer> rows, List<Integer> columns, int[] columnOf) {
+        Collections.sort(rows);
+        Collections.sort(columns);
+        int[][] part = new int[rows.size()][columns.size()];
+        for (int r = 0; r < part.length; r++) {
+            for (int c = 0; c < part[r].length; c++) {
+                part[r][c] = gains[rows.get(r)][columns.get(c)];
+            }
+        }
+        int[] best = best(part);
+        for (int r = 0; r < best.length; r++) {
+            columnOf[rows.get(r)] = best[r] < 0 ? -1 : columns.get(best[r]);
+        }
+    }
 
     static int[] best(int[][] gains) {
         int rows = gains.length;

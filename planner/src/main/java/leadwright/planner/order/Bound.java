@@ -1,9 +1,11 @@
 package leadwright.planner.order;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Phase 7: a lower bound on what is left to do.
@@ -24,7 +26,8 @@ final class Bound {
     private final List<Stay> discountedStays;
     private final Optional<Tour> discounted;
     private final Ways ways;
-    private final int[][] alone;
+    private final int[][] prices;
+    private final int[][][] alone;
     private final boolean regular;
 
     Bound(Problem problem) {
@@ -37,12 +40,15 @@ final class Bound {
         this.regular = whole.isPresent();
         this.tour = whole.or(() -> tour(stays, true));
         this.selecting = regular ? Selecting.of(problem) : Optional.empty();
-        this.discountedStays =
-                selecting.isPresent() ? stays(problem.scene().times().select()) : List.of();
+        int select = problem.scene().times().select();
+        this.discountedStays = selecting.isPresent() ? stays(select) : List.of();
         this.discounted = selecting.isPresent() ? tour(discountedStays, false) : Optional.empty();
-        this.alone = new int[problem.hookups()][];
-        for (int h = 0; h < alone.length && !regular; h++) {
-            alone[h] = alone(h);
+        this.prices = new int[][] {new int[gates.count()], fromTheStart()};
+        this.alone = new int[prices.length][problem.hookups()][];
+        for (int h = 0; h < problem.hookups() && !regular; h++) {
+            for (int v = 0; v < prices.length; v++) {
+                alone[v][h] = alone(h, prices[v]);
+            }
         }
     }
 
@@ -65,11 +71,41 @@ final class Bound {
         return Optional.empty();
     }
 
+    /** Least seconds to come to each gate from the pose in which the bench is found. */
+    private int[] fromTheStart() {
+        int[] least = new int[problem.poses().all().size()];
+        Arrays.fill(least, Stay.FAR);
+        least[problem.poses().start()] = 0;
+        boolean better = true;
+        while (better) {
+            better = false;
+            for (int p = 0; p < least.length; p++) {
+                for (Move move : problem.poses().from(p)) {
+                    if (least[p] + move.seconds() < least[move.to()]) {
+                        least[move.to()] = least[p] + move.seconds();
+                        better = true;
+                    }
+                }
+            }
+        }
+        return gates.all()
+                .map(gate -> IntStream.range(0, least.length)
+                        .filter(p -> gates.of(p) == gate && least[p] < Stay.FAR)
+                        .map(p -> least[p])
+                        .min()
+                        .orElse(0))
+                .toArray();
+    }
+
     /**
      * Least for a set of a hookup's blocks, split into stays at will, each from and to the gates that suit it best. Stays
      * beyond its tasks are not in the tour: each of them costs a detour.
+     *
+     * <p>A stay pays the price of the gate that it comes through and is paid that of the gate that it leaves by. One stay
+     * leaves by the gate through which the next comes, so that a whole order pays the first price and is paid the last,
+     * whatever the prices; but a stay on its own can no longer come to a running device for nothing and leave it dead.
      */
-    private int[] alone(int hookup) {
+    private int[] alone(int hookup, int[] price) {
         Stay stay = stays.get(hookup);
         int tasks = tour.map(each -> each.tasksOf(hookup).length).orElse(1);
         int detour = ways.detour(hookup);
@@ -79,7 +115,10 @@ final class Bound {
             single[subset] = Stay.FAR;
             for (int from = 0; from < gates.count(); from++) {
                 for (int to = 0; to < gates.count(); to++) {
-                    single[subset] = Math.min(single[subset], stay.least(to, gates.entry(from), false, subset));
+                    int here = stay.least(to, gates.entry(from), false, subset);
+                    if (here < Stay.FAR) {
+                        single[subset] = Math.min(single[subset], here + price[from] - price[to]);
+                    }
                 }
             }
         }
@@ -92,7 +131,7 @@ final class Bound {
                     more[subset] = Math.min(more[subset], single[part] + least[subset & ~part] + extra);
                 }
             }
-            if (java.util.Arrays.equals(more, least)) {
+            if (Arrays.equals(more, least)) {
                 break;
             }
             least = more;
@@ -148,14 +187,25 @@ final class Bound {
         return sum;
     }
 
-    /** Stays alone; the tour has the re-plugging between them. */
     private int apart(int hookup, int pose, boolean selected, int[] left) {
+        int most = 0;
+        for (int v = 0; v < prices.length; v++) {
+            most = Math.max(most, apart(hookup, pose, selected, left, prices[v], alone[v]));
+        }
+        return most;
+    }
+
+    /** Stays alone; the tour has the re-plugging between them. */
+    private int apart(int hookup, int pose, boolean selected, int[] left, int[] price, int[][] alone) {
         int least = Stay.FAR;
         int own = left[hookup];
         for (int part = own; ; part = part - 1 & own) {
             for (int gate = 0; gate < gates.count(); gate++) {
                 int here = stays.get(hookup).least(gate, pose, selected, part);
-                least = Math.min(least, here + alone[hookup][own & ~part]);
+                int later = alone[hookup][own & ~part];
+                if (here < Stay.FAR && later < Stay.FAR) {
+                    least = Math.min(least, here - price[gate] + later);
+                }
             }
             if (part == 0) {
                 break;
@@ -163,7 +213,7 @@ final class Bound {
         }
         for (int h = 0; h < left.length; h++) {
             if (h != hookup) {
-                least += alone[h][left[h]];
+                least = Math.min(Stay.FAR, least + alone[h][left[h]]);
             }
         }
         return least;

@@ -3,12 +3,16 @@ package leadwright.planner.order;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 
-/** What a route that a {@link Sketch} found takes in full: its selections followed one by one, as {@link Ties} counts them. */
+/**
+ * What a route that a {@link Sketch} found takes in full: its selections followed one by one, as {@link Ties} counts them.
+ */
 final class Charge {
     private Charge() {}
 
-    static Route charged(Route route, Problem problem) {
+    /** Empty where it comes to a fault in which it completes nothing: that is a bound, not a route. */
+    static Optional<Route> charged(Route route, Problem problem) {
         Ties ties = new Ties(problem.demands().size());
         int tie = Ties.NONE;
         int seconds = 0;
@@ -21,6 +25,9 @@ final class Charge {
                         : problem.replugs().between(site, leg.site()).seconds();
                 site = leg.site();
                 tie = Ties.NONE;
+            }
+            if (leg.visit().isEmpty() && problem.poses().get(leg.pose()).fault()) {
+                return Optional.empty();
             }
             seconds += leg.move().map(Move::seconds).orElse(0);
             if (!leg.visit().isEmpty()) {
@@ -36,6 +43,6 @@ final class Charge {
             }
             legs.add(leg);
         }
-        return new Route(legs, seconds);
+        return Optional.of(new Route(legs, seconds));
     }
 }

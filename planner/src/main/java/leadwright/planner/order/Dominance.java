@@ -41,7 +41,7 @@ final class Dominance {
             if (!unit.ordinary()) {
                 unsettled[unit.index() >> 6] |= 1L << unit.index();
             }
-            if (unit.stand().state().fault() != Fault.NONE && shortens(unit.stand())) {
+            if (shortens(unit.stand())) {
                 same[unit.index() >> 6] |= 1L << unit.index();
             }
         }
@@ -79,7 +79,10 @@ final class Dominance {
     }
 
     /** Whether some way through this fault takes less than the best way around all faults. */
-    private boolean shortens(Stand stand) {
+    boolean shortens(Stand stand) {
+        if (stand.state().fault() == Fault.NONE) {
+            return false;
+        }
         int poses = problem.poses().all().size();
         for (int p = 0; p < poses; p++) {
             if (problem.poses().get(p).fault()) {

@@ -3,6 +3,7 @@ package leadwright.planner.order;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -48,7 +49,7 @@ final class Likeness {
     private final List<List<Pair>> closing = new ArrayList<>();
 
     private final int[][] likes;
-    private final int[] twin;
+    private int[] twin = new int[0];
     private final int[] chosen;
     private final boolean[] used;
     private int[] best;
@@ -65,41 +66,56 @@ final class Likeness {
         int m = theirs.size();
         fixed = new int[n][m];
         joined = new int[m][m];
+        Map<String, Integer> placeOf = new HashMap<>();
+        theirs.forEach(each -> placeOf.put(each, placeOf.size()));
+        Map<String, List<Contact>> ending = new HashMap<>();
         for (Contact each : to) {
             if (Scene.isItem(each.from()) && Scene.isItem(each.to())) {
-                joined[theirs.indexOf(each.from())][theirs.indexOf(each.to())]++;
+                joined[placeOf.get(each.from())][placeOf.get(each.to())]++;
+            } else {
+                ending.computeIfAbsent(Scene.isItem(each.from()) ? each.to() : each.from(), key -> new ArrayList<>())
+                        .add(each);
             }
         }
+        Map<String, Integer> rankOf = new HashMap<>();
+        mine.forEach(each -> rankOf.put(each, rankOf.size()));
         mine.forEach(each -> closing.add(new ArrayList<>()));
         for (Contact each : from) {
-            int a = mine.indexOf(each.from());
-            int b = mine.indexOf(each.to());
+            int a = rankOf.getOrDefault(each.from(), NONE);
+            int b = rankOf.getOrDefault(each.to(), NONE);
             if (a >= 0 && b >= 0) {
                 closing.get(Math.max(a, b)).add(new Pair(Math.min(a, b), a > b, each.worth()));
             } else {
-                to.forEach(other -> fix(each, other, a, b));
+                ending.getOrDefault(a >= 0 ? each.to() : each.from(), List.of())
+                        .forEach(other -> fix(each, other, a, b, placeOf));
             }
+        }
+        Map<String, int[]> ofKind = new HashMap<>();
+        for (int y = 0; y < m; y++) {
+            String kind = Scene.kind(theirs.get(y));
+            int here = y;
+            ofKind.merge(kind, new int[] {y}, (all, one) -> {
+                int[] more = Arrays.copyOf(all, all.length + 1);
+                more[all.length] = here;
+                return more;
+            });
         }
         likes = new int[n][];
         for (int x = 0; x < n; x++) {
-            String kind = Scene.kind(mine.get(x));
-            likes[x] = IntStream.range(0, m)
-                    .filter(y -> Scene.kind(theirs.get(y)).equals(kind))
-                    .toArray();
+            likes[x] = ofKind.getOrDefault(Scene.kind(mine.get(x)), new int[0]);
         }
-        twin = IntStream.range(0, m).map(this::firstTwin).toArray();
         chosen = new int[n];
         used = new boolean[m];
         best = new int[n];
         Arrays.fill(best, NONE);
     }
 
-    private void fix(Contact one, Contact other, int a, int b) {
+    private void fix(Contact one, Contact other, int a, int b, Map<String, Integer> placeOf) {
         boolean same = a >= 0
                 ? one.to().equals(other.to()) && Scene.isItem(other.from())
                 : one.from().equals(other.from()) && Scene.isItem(other.to());
         if (same && Math.max(a, b) >= 0) {
-            fixed[Math.max(a, b)][theirs.indexOf(a >= 0 ? other.from() : other.to())] += one.worth();
+            fixed[Math.max(a, b)][placeOf.get(a >= 0 ? other.from() : other.to())] += one.worth();
         }
     }
 
@@ -185,6 +201,9 @@ final class Likeness {
         if (real == bound) {
             return;
         }
+        if (twin.length == 0) {
+            twin = IntStream.range(0, theirs.size()).map(this::firstTwin).toArray();
+        }
         List<Integer> choices = new ArrayList<>();
         Set<Integer> classes = new LinkedHashSet<>();
         if (assigned[x] != NONE) {
@@ -226,7 +245,7 @@ final class Likeness {
                     gains[r][c] = hope(rows[r], columns[c], x);
                 }
             }
-            int[] columnOf = Assignment.best(gains);
+            int[] columnOf = Assignment.apart(gains);
             for (int r = 0; r < rows.length; r++) {
                 boolean some = columnOf[r] != NONE;
                 chosen[rows[r]] = some ? columns[columnOf[r]] : NONE;

@@ -2,11 +2,11 @@ package leadwright.planner.order;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
-import java.util.Set;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Obligation.Phase;
 
@@ -18,7 +18,7 @@ final class Plain {
     private final Problem problem;
     private final BenchTimes times;
     private final BitSet done = new BitSet();
-    private final Set<Obligation> taken = new HashSet<>();
+    private final int[] left;
     private final BitSet closed = new BitSet();
     private int site = -1;
     private int pose;
@@ -31,6 +31,7 @@ final class Plain {
         this.problem = problem;
         this.times = problem.scene().times();
         this.pose = problem.poses().start();
+        this.left = new int[problem.units().size()];
     }
 
     static int seconds(Problem problem, List<Obligation> readings) {
@@ -47,22 +48,24 @@ final class Plain {
         site = problem.firstSite()[order.get(0)];
         seconds = problem.opening()[order.get(0)];
         List<Unit> units = new ArrayList<>();
-        for (Obligation reading : readings) {
-            units.add(problem.units().stream()
-                    .filter(unit -> unit.readings().contains(reading))
-                    .findFirst()
-                    .orElseThrow());
-        }
-        while (taken.size() < readings.size()) {
-            int before = taken.size();
+        Map<Obligation, Unit> unitOf = new IdentityHashMap<>();
+        problem.units().forEach(unit -> unit.readings().forEach(reading -> unitOf.put(reading, unit)));
+        readings.forEach(reading -> units.add(unitOf.get(reading)));
+        problem.units().forEach(unit -> left[unit.index()] = unit.readings().size());
+        List<String> demands = Units.keys(readings);
+        BitSet open = new BitSet();
+        open.set(0, readings.size());
+        while (!open.isEmpty()) {
+            int before = open.cardinality();
             for (int hookup : order) {
-                for (int i = 0; i < readings.size(); i++) {
-                    if (!taken.contains(readings.get(i)) && may(units.get(i), hookup)) {
-                        take(units.get(i), readings.get(i), hookup);
+                for (int i = open.nextSetBit(0); i >= 0; i = open.nextSetBit(i + 1)) {
+                    if (may(units.get(i), hookup)) {
+                        take(units.get(i), readings.get(i), demands.get(i), hookup);
+                        open.clear(i);
                     }
                 }
             }
-            if (taken.size() == before) {
+            if (open.cardinality() == before) {
                 throw new IllegalStateException("the readings wait for one another");
             }
         }
@@ -88,10 +91,9 @@ final class Plain {
                         .allMatch(each -> done.get(each.index()));
     }
 
-    private void take(Unit unit, Obligation reading, int hookup) {
+    private void take(Unit unit, Obligation reading, String demand, int hookup) {
         plug(hookup);
         go(at -> unit.stand().fits(problem.poses().get(at)));
-        String demand = reading.demand().key();
         if (!reading.demand().isNothing() && !selected.equals(demand)) {
             selected = demand;
             seconds += times.select();
@@ -112,8 +114,7 @@ final class Plain {
         if (reading.phase() == Phase.MAINS_ON_PART) {
             closed.set(hookup);
         }
-        taken.add(reading);
-        if (unit.readings().stream().allMatch(taken::contains)) {
+        if (--left[unit.index()] == 0) {
             done.set(unit.index());
         }
     }

@@ -15,7 +15,8 @@ import leadwright.planner.plan.Obligation.Phase;
  * <p>Needs a problem and its {@link Bound}. Gives the cheapest route of a relaxed problem, hence a bound on every route, and
  * a route that {@link Charge} can charge in full. Relaxed is one thing: a visit saves a selection whenever the visit before
  * it in this stay selected anything that it might ask for. Then what an ordinary visit costs does not hang on what it takes,
- * taking all that is ready is best, and nothing is lost by having taken more. Method: the search of {@link Search} over site,
+ * taking all that is ready is best, and nothing is lost by having taken more; only where a way through a fault is shorter than
+ * one around it may what other hookups can take be left for later, in part or in whole. Method: the search of {@link Search} over site,
  * pose, last block that selected, units taken; and a partial order is dropped when another one stands where it stands, has
  * taken at least as much, and has cost no more ({@link Dominance}). Cost: exponential at worst; {@code limit} bounds the
  * nodes. Proof: the argument of {@link Solver} for going class by class; a finished search has settled every partial order
@@ -44,7 +45,15 @@ final class Sketch {
     private int settled;
 
     /** A block with its units in words, and what a visit of it costs at most and at least. */
-    private record Entry(Block block, int[] bound, int[] free, boolean fine, int plain, int carried, boolean selects) {}
+    private record Entry(
+            Block block,
+            int[] bound,
+            int[] free,
+            boolean fine,
+            boolean excuse,
+            int plain,
+            int carried,
+            boolean selects) {}
 
     Sketch(Problem problem, Bound bound, Grain grain, Lineup lineup, int limit) {
         this.problem = problem;
@@ -57,6 +66,7 @@ final class Sketch {
                 && problem.units().stream().anyMatch(unit -> unit.phase() == Phase.MAINS_ON_PART);
         this.words = (units + (closing ? problem.hookups() : 0)) / 64 + 1;
         this.store = new Store(words);
+        this.dominance = new Dominance(problem, words, units);
         this.before = new long[units][];
         this.ofHookup = new long[problem.hookups()][words];
         this.orderly = new long[problem.hookups()][words];
@@ -79,7 +89,6 @@ final class Sketch {
         for (int p = 0; p < touchOf.length; p++) {
             touchOf[p] = touches(problem.poses().get(p));
         }
-        this.dominance = new Dominance(problem, words, units);
     }
 
     private Entry entry(Block block) {
@@ -88,6 +97,7 @@ final class Sketch {
                 block.bound().stream().toArray(),
                 block.free().stream().toArray(),
                 grain.fine(block.phase()),
+                dominance.shortens(block.stand()),
                 problem.leastVisit(block, false),
                 problem.leastVisit(block, true),
                 !block.demands().isEmpty());
@@ -242,10 +252,15 @@ final class Sketch {
                 fine(node, done, pose, entry, next, some, seconds, act);
                 continue;
             }
-            some |= take(entry.free(), done, next);
-            if (some) {
-                boolean carries = carries(store.tie(node), entry);
-                visit(node, pose, entry, next, seconds + (carries ? entry.carried() : entry.plain()), act);
+            int cost = seconds + (carries(store.tie(node), entry) ? entry.carried() : entry.plain());
+            long[] whole = next.clone();
+            boolean more = take(entry.free(), done, whole);
+            if (more && entry.excuse()) {
+                // Part of a class may be left for a later visit, which is then welcome for the way through the fault.
+                visit(node, pose, entry, next, cost, act);
+            }
+            if (some || more) {
+                visit(node, pose, entry, whole, cost, act);
             }
         }
     }

@@ -8,10 +8,13 @@ import leadwright.planner.plan.Obligation;
 /**
  * Phase 7: the cheapest route, with its proof.
  *
- * <p>Where there are few ways of sharing out the units that several hookups may take, {@link Twins} counted once, one search
- * is exact. Where there are many, ordinary readings that ask for the same state in the same hookups go together; a second
- * search, in which every selection of theirs that could be carried over counts as saved, then bounds every other way of
- * sharing them out. Where a gap is left, every sharing out is tried after all, as far as nodes go.
+ * <p>First the relaxed problem is solved ({@link Sketch}), in which a selection counts as saved wherever it might be carried
+ * over, and ordinary readings that ask for the same state in the same hookups go together. That bounds every order: taking a
+ * class together in its first visit is never dearer where the settling of a later visit that falls away costs as much as the
+ * two selections that might have been carried into it and out of it. Its route, charged in full ({@link Charge}), mostly
+ * costs as much as that, and is then optimal. Where it does not, selections are followed one by one ({@link Search}): where
+ * there are few ways of sharing out the units that several hookups may take, {@link Twins} counted once, one search is exact;
+ * where there are many, every sharing out is tried as far as nodes go.
  */
 final class Solver {
     /** Nodes of one search: some 80 bytes each. */
@@ -83,9 +86,13 @@ final class Solver {
         Task coarse = unsettled.within(FREE_IN_ONE_BLOCK, FREE_IN_ALL) ? unsettled : task(replugs, Grain.NONE);
         Search.Outcome sketch = coarse.sketch(NODES).run();
         int least = proven() ? Math.max(0, sketch.least() - coarse.slack()) : 0;
-        Optional<Route> drawn = sketch.route().map(route -> Charge.charged(route, coarse.problem()));
+        Optional<Route> drawn = sketch.route().flatMap(route -> Charge.charged(route, coarse.problem()));
         if (drawn.isPresent() && drawn.get().seconds() <= least) {
             return new Answer(coarse.problem(), drawn.get(), least, sketch.settled());
+        }
+        if (sketch.route().isEmpty()) {
+            // What follows every selection has more to look at still.
+            return around(coarse, least, sketch.settled());
         }
         return searched(replugs, coarse, drawn, least, sketch.settled());
     }

@@ -2,18 +2,23 @@ package leadwright.planner.order;
 
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import leadwright.planner.plan.Obligation.Phase;
 
 /** A problem at one grain, with the twins and the bound that every search of it shares. */
 final class Task {
     private final Problem problem;
     private final Grain grain;
-    private final Lineup lineup;
     private final int limit;
-    private Bound bound;
+    private Optional<Lineup> lineup;
+    private Optional<Bound> bound = Optional.empty();
 
     /** @param limit nodes of one search */
     Task(Problem problem, Grain grain, Lineup lineup, int limit) {
+        this(problem, grain, Optional.of(lineup), limit);
+    }
+
+    private Task(Problem problem, Grain grain, Optional<Lineup> lineup, int limit) {
         this.problem = problem;
         this.grain = grain;
         this.lineup = lineup;
@@ -21,7 +26,7 @@ final class Task {
     }
 
     static Task of(Problem problem, Grain grain, int limit) {
-        return new Task(problem, grain, new Lineup(new Twins(problem).families()), limit);
+        return new Task(problem, grain, Optional.empty(), limit);
     }
 
     Problem problem() {
@@ -46,11 +51,15 @@ final class Task {
             for (Problem.Block block : blocks) {
                 if (grain.fine(block.phase())) {
                     free.or(block.free());
-                    most = Math.max(most, lineup.freedom(block.free()));
+                    // However many are alike, there is a way for each number of them.
+                    if (block.free().cardinality() >= Math.pow(2, inOneBlock)) {
+                        return false;
+                    }
+                    most = Math.max(most, lineup().freedom(block.free()));
                 }
             }
         }
-        return lineup.freedom(free) <= inAll && most <= inOneBlock;
+        return lineup().freedom(free) <= inAll && most <= inOneBlock;
     }
 
     /**
@@ -67,19 +76,27 @@ final class Task {
 
     /** @param exact see {@link Search} */
     Search search(boolean exact) {
-        return new Search(problem, bound(), exact, grain, lineup, limit);
+        return new Search(problem, bound(), exact, grain, lineup(), limit);
     }
 
     /** @param nodes of the search */
     Sketch sketch(int nodes) {
-        return new Sketch(problem, bound(), grain, lineup, nodes);
+        return new Sketch(problem, bound(), grain, lineup(), nodes);
     }
 
-    /** Most problems are only weighed, and a bound is dear: it is made for the first search. */
-    private Bound bound() {
-        if (bound == null) {
-            bound = new Bound(problem);
+    // Most problems are only weighed: twins and bound are dear, and made when they are first needed.
+
+    private Lineup lineup() {
+        if (lineup.isEmpty()) {
+            lineup = Optional.of(new Lineup(new Twins(problem).families()));
         }
-        return bound;
+        return lineup.get();
+    }
+
+    private Bound bound() {
+        if (bound.isEmpty()) {
+            bound = Optional.of(new Bound(problem));
+        }
+        return bound.get();
     }
 }

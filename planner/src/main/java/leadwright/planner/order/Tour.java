@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import leadwright.planner.plan.MainsState.Polarity;
 import leadwright.planner.plan.Obligation.Phase;
 
 /**
@@ -13,7 +14,8 @@ import leadwright.planner.plan.Obligation.Phase;
  *
  * <p>The blocks of a hookup fall into tasks: those that wait for the same blocks of other hookups and are waited for by the
  * same. A stay does any set of tasks that nothing in another hookup holds back. Splitting a task over two stays never pays
- * where hookups change with everything off: the second stay's way from off to off could be walked in the first. The answer
+ * where hookups change with everything off: the second stay's way from off to off could be walked in the first, but for
+ * turning the polarity selector; so a hookup that is come to more than once anyway has tasks of one polarity. The answer
  * for a set of tasks left, a place and a gate is kept.
  *
  * <p>A bare tour counts re-plugging alone: there splitting never pays whatever the gates.
@@ -101,21 +103,35 @@ final class Tour {
                 places.add(new Place(h, i));
             }
         }
+        List<Waiting> waiting = places.stream()
+                .map(here -> new Waiting(
+                        here.hookup(),
+                        places.stream().filter(other -> waits(here, other)).toList(),
+                        places.stream().filter(other -> waits(other, here)).toList(),
+                        !bare && problem.scene().battery() && !item(here).on()))
+                .toList();
         Map<List<Object>, Integer> groups = new LinkedHashMap<>();
-        List<List<Place>> waits = new ArrayList<>();
         int[] taskOf = new int[places.size()];
+        List<List<Place>> waits = new ArrayList<>();
         for (int p = 0; p < places.size(); p++) {
             Place here = places.get(p);
-            List<Place> holding =
-                    places.stream().filter(other -> waits(here, other)).toList();
-            List<Place> awaiting =
-                    places.stream().filter(other -> waits(other, here)).toList();
-            boolean apart = !bare && problem.scene().battery() && !item(here).on();
-            Integer task = groups.putIfAbsent(List.of(here.hookup(), holding, awaiting, apart), itemsOf.size());
+            Waiting own = waiting.get(p);
+            boolean often = waiting.stream()
+                            .filter(other -> other.hookup() == here.hookup())
+                            .distinct()
+                            .count()
+                    > 1;
+            // Come to twice anyway, it may be read in one polarity each time, and the selector turned elsewhere.
+            boolean turns = !bare
+                    && (often
+                            || ways.detour(here.hookup())
+                                    < problem.scene().times().selector());
+            Polarity polarity = turns ? item(here).state().polarity() : Polarity.NONE;
+            Integer task = groups.putIfAbsent(List.of(own, polarity), itemsOf.size());
             if (task == null) {
                 task = itemsOf.size();
                 itemsOf.add(0);
-                waits.add(holding);
+                waits.add(own.holding());
             }
             itemsOf.set(task, itemsOf.get(task) | 1 << here.item());
             taskOf[p] = task;
@@ -136,6 +152,9 @@ final class Tour {
                     .toArray();
         }
     }
+
+    /** What an item waits for and is waited for by, in other hookups; and whether it is read with the device off. */
+    private record Waiting(int hookup, List<Place> holding, List<Place> awaiting, boolean apart) {}
 
     private Stay.Item item(Place place) {
         return stays.get(place.hookup()).items().get(place.item());

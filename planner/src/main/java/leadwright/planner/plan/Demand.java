@@ -48,10 +48,15 @@ public record Demand(SortedSet<String> measured, SortedSet<String> against, Sort
 
     /** All connections that must be present. */
     public SortedSet<String> all() {
-        SortedSet<String> all = new TreeSet<>(NaturalOrder.IDS);
-        all.addAll(measured);
-        all.addAll(against);
-        all.addAll(earthed);
+        // The largest set is copied as it is sorted; the others are put into it.
+        SortedSet<String> largest = measured.size() >= against.size() ? measured : against;
+        largest = largest.size() >= earthed.size() ? largest : earthed;
+        SortedSet<String> all = new TreeSet<>(largest);
+        for (SortedSet<String> each : java.util.List.of(measured, against, earthed)) {
+            if (each != largest) {
+                all.addAll(each);
+            }
+        }
         return all;
     }
 

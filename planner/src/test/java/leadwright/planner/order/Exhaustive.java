@@ -195,7 +195,8 @@ final class Exhaustive {
             String demand =
                     what.demand().isNothing() ? n.selected() : what.demand().key();
             int seconds = demand.equals(n.selected()) ? 0 : 2;
-            String touching = what.place().map(place -> place + " " + demand).orElse("");
+            String touching =
+                    what.place().map(place -> place + " " + what.demand().key()).orElse("");
             seconds += touching.isEmpty() || touching.equals(n.touching()) ? 0 : 8;
             seconds += 5
                     + switch (what.phase()) {

@@ -169,4 +169,47 @@ class OrderFactsTest {
         assertThat(ordering.proof().optimal()).isTrue();
         assertThat(ordering.time().parts().get(Step.Account.SWITCH)).isLessThanOrEqualTo(2 + 5 + 2 + 4 * 2);
     }
+
+    private static Ordering underPower(int count, int startUp) {
+        Bench bench = hookups(count, true);
+        bench.startUp = startUp;
+        return bench.order();
+    }
+
+    // X1, X2, … in normal and reversed, re-plugged under power. Hookup by hookup: one start-up more than hookups. State
+    // by
+    // state: two start-ups, and each hookup but one is come to twice. Each of the other hookups then turns the polarity
+    // (5)
+    // and starts the device, or is re-plugged (part 3, join 5) and selected (2) once more: equal at a start-up of 5 s.
+    @ParameterizedTest(name = "{0} hookups")
+    @ValueSource(ints = {2, 3, 4})
+    void theOptimumChangesFromSplittingStatesToSplittingHookupsWhereBothTakeTheSame(int count) {
+        Ordering instant = underPower(count, 0);
+        Ordering slow = underPower(count, 3600);
+        assertThat(instant.time().startUps()).as("hookup by hookup").isEqualTo(count + 1);
+        assertThat(slow.time().startUps()).as("state by state").isEqualTo(2);
+        int crossing = -1;
+        for (int startUp = 0; startUp <= 12; startUp++) {
+            int byHookup = instant.time().total() + (count + 1) * startUp;
+            int byState = slow.time().total() - 2 * 3600 + 2 * startUp;
+            Ordering best = underPower(count, startUp);
+            assertThat(best.proof().optimal()).isTrue();
+            assertThat(best.time().total()).as("start-up of %d s", startUp).isEqualTo(Math.min(byHookup, byState));
+            if (byHookup != byState) {
+                assertThat(best.time().startUps()).isEqualTo(byHookup < byState ? count + 1 : 2);
+            } else {
+                crossing = startUp;
+            }
+        }
+        assertThat(crossing).isEqualTo(5);
+    }
+
+    // the same, re-plugged in off only: whatever the start-up takes, splitting saves none of it
+    @ParameterizedTest(name = "start-up of {0} s")
+    @ValueSource(ints = {0, 1, 75, 3600})
+    void repluggingOnlyInOffNoStartUpTimeMakesASplitWorthWhile(int startUp) {
+        Bench bench = hookups(3, false);
+        bench.startUp = startUp;
+        assertThat(stays(bench.order())).isEqualTo(3);
+    }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import leadwright.catalog.device.Battery;
+import leadwright.catalog.device.Device;
 import leadwright.catalog.kit.AtRest;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.planner.plan.Hookup;
@@ -82,7 +83,11 @@ final class SmallBenches {
     private String[] wires() {
         List<String> all = new ArrayList<>(List.of("ecg.R", "ecg.L", "eeg.1", "eeg.2", "cuff.c"));
         java.util.Collections.shuffle(all, random);
-        return all.subList(0, 1 + random.nextInt(3)).toArray(new String[0]);
+        List<String> wires = new ArrayList<>(all.subList(0, 1 + random.nextInt(3)));
+        if (chance(15)) {
+            wires.set(wires.size() - 1, Device.TOUCH_PROBE);
+        }
+        return wires.toArray(new String[0]);
     }
 
     private void readings() {
@@ -116,7 +121,19 @@ final class SmallBenches {
                 : !bench.modes.isEmpty() && chance(40) ? "heating" : "on";
         boolean noFault = state.fault() == Fault.NONE && state != MainsState.OFF;
         int kind = random.nextInt(100);
-        if (kind < 25) {
+        if (wire.equals(Device.TOUCH_PROBE)) {
+            if (state != MainsState.OFF || bench.battery != Battery.NONE) {
+                String place = pick(List.of("clamp", "plate"));
+                bench.add(
+                        QuantityKind.TOUCH_CURRENT,
+                        state,
+                        "on",
+                        in,
+                        List.of(wire),
+                        java.util.Optional.of(place),
+                        java.util.Optional.empty());
+            }
+        } else if (kind < 25) {
             List<String> any = bench.hookups.stream()
                     .filter(each -> chance(70))
                     .map(Hookup::id)

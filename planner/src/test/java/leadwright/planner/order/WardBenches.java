@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import leadwright.catalog.device.Battery;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.planner.plan.Chain;
@@ -19,7 +20,7 @@ import leadwright.planner.plan.MainsState.Fault;
  * sixty readings in each hookup and state. Most readings are one hookup's alone; of the others, some may be taken in a few
  * hookups that share a wire, and touch readings wherever the probe comes to.
  */
-final class WardBenches {
+public final class WardBenches {
     private static final List<MainsState> FOUR = List.of(
             MainsState.NORMAL, MainsState.NORMAL_SUPPLY_OPEN, MainsState.REVERSED, MainsState.REVERSED_SUPPLY_OPEN);
     private static final List<MainsState> EARTH_OPEN =
@@ -34,6 +35,11 @@ final class WardBenches {
     private WardBenches(long seed) {
         // Neighbouring seeds give like first draws; mixing parts them.
         random = new Random(seed * 0x9E3779B97F4A7C15L + 4711);
+    }
+
+    /** The order on one bench, to be worked out as often as it is asked for. */
+    public static Supplier<Ordering> ordering(long seed) {
+        return of(seed)::order;
     }
 
     static Bench of(long seed) {
