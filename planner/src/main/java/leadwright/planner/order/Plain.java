@@ -99,7 +99,7 @@ final class Plain {
             seconds += times.select();
             touching = "";
         }
-        Optional<String> place = Units.touched(reading);
+        Optional<String> place = Units.touched(reading).map(each -> demand + " " + each);
         if (place.isPresent() && !touching.equals(place.get())) {
             seconds += times.touch();
         }
