@@ -68,7 +68,7 @@ final class LimitAudit {
             asked = type.isPresent() ? asked.type(type.get()) : asked;
         }
         if (what.earthSubject().isPresent()) {
-            asked = asked.subject(what.earthSubject().get().word());
+            asked = asked.subject(subject(what.earthSubject().get()));
         }
         RuleCase all = asked;
         rules.limit(asked)
@@ -77,6 +77,12 @@ final class LimitAudit {
                         id,
                         "is not judged, and " + row.id() + " is the limit for "
                                 + all.quantity().word()));
+    }
+
+    /** Through the outlet of a system the path is longer: it has a limit of its own, which no single device has. */
+    private String subject(Obligation.EarthSubject ends) {
+        boolean system = plan.device().system().isPresent() && ends == Obligation.EarthSubject.PLUG_TO_PART;
+        return (system ? "system-" : "") + ends.word();
     }
 
     /** Of a part of which nobody states that it is earthed continuity is only looked at. */
@@ -172,8 +178,7 @@ final class LimitAudit {
                 id,
                 limit.id() + " is for devices with " + scope.supplies());
         boolean subject = what.earthSubject()
-                .flatMap(ends ->
-                        scope.subject().map(of -> of.equals(ends.word()) || of.equals("system-" + ends.word())))
+                .flatMap(ends -> scope.subject().map(of -> of.equals(ends.word()) || of.equals(subject(ends))))
                 .orElse(true);
         breaches.check(
                 what.quantity() != QuantityKind.EARTH_RESISTANCE || subject,

@@ -44,7 +44,7 @@ class HonestStepsTest {
                 .map(Step::text)
                 .toList();
         assertThat(starts)
-                .anyMatch(text -> text.contains("see that pads, pacing read back disarmed, not charged"))
+                .anyMatch(text -> text.contains("see that pacing, pads read back disarmed, not charged"))
                 .anyMatch(text -> text.contains("see that spoons read back disarmed, not charged"));
         assertThat(SamplePlans.brindlewickTypeTest().plan().steps())
                 .filteredOn(step -> step.does() == Act.START)
