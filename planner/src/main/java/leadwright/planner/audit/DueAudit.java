@@ -1,15 +1,18 @@
 package leadwright.planner.audit;
 
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import leadwright.catalog.device.AppliedPart;
 import leadwright.catalog.device.Device;
+import leadwright.catalog.device.Earthed;
 import leadwright.catalog.device.PartType;
 import leadwright.catalog.device.Protection;
 import leadwright.catalog.device.SupplyConnection;
 import leadwright.catalog.rules.Condition;
+import leadwright.catalog.rules.EarthedParts;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.catalog.rules.RuleSet;
 import leadwright.catalog.rules.TestRow;
@@ -63,11 +66,34 @@ final class DueAudit {
             Fault fault = Fault.valueOf(condition.name());
             breaches.check(
                     !opened.contains(fault)
-                            || read.stream().anyMatch(what -> what.state().fault() == fault),
+                            || !hasSubject(row, fault)
+                            || read.stream().anyMatch(what -> what.state().fault() == fault)
+                            || shortOf(row.quantity(), fault),
                     Invariant.DUE,
                     "plan",
                     row.quantity().word() + " is asked for under " + condition.word() + " and not read under it");
         }
+    }
+
+    /** Touch current of earthed parts is read by most rule sets only with their earth open: more needs another part or a port. */
+    private boolean hasSubject(TestRow row, Fault fault) {
+        Device device = plan.device();
+        return row.quantity() != QuantityKind.TOUCH_CURRENT
+                || row.earthedParts() == EarthedParts.ALWAYS
+                || fault == Fault.EARTH_OPEN && row.earthedParts() == EarthedParts.WITH_EARTH_OPEN
+                || !device.ports().isEmpty()
+                || device.touchPoints().stream().anyMatch(point -> point.earthed() != Earthed.YES);
+    }
+
+    /** Whether a reading of the quantity under the fault is among those that a shortfall stops. */
+    private boolean shortOf(QuantityKind quantity, Fault fault) {
+        return plan.shortfalls().stream()
+                .flatMap(each -> each.readings().stream())
+                .map(key -> List.of(key.split("/")))
+                .filter(key -> key.get(0).equals(quantity.word()))
+                .anyMatch(key -> fault == Fault.NONE
+                        ? Arrays.stream(Fault.values()).noneMatch(each -> key.contains(each.word()))
+                        : key.contains(fault.word()));
     }
 
     /** Whether the row is for a device of this class and supply, with a part of its types, and its maker allows it. */
