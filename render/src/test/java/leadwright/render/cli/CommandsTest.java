@@ -79,7 +79,7 @@ class CommandsTest {
                     check                         | FILE
                     outline nope                  | there are: defibrillator-monitor
                     rules iec-1                   | there are: iec-62353-2014, iec-60601-1-ed3
-                    frob                          | there is no command 'frob'; there are: plan, judge, compare, check, outline, rules
+                    frob                          | there is no command 'frob'; there are: plan, judge, compare, kit, check, outline, rules
                     """)
     void aBadValueGivesOneClearLine(String line, String says) {
         Run run = Run.of(line.split(" +"));
