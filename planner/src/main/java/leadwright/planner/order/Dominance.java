@@ -54,6 +54,11 @@ final class Dominance {
         this.sizes = new int[slots];
     }
 
+    /** Whether going over another hookup never pays, and a visit that falls away pays for two selections. */
+    boolean sound() {
+        return sound;
+    }
+
     /** Whether going over another hookup never takes less than going straight, nor may be done where that may not. */
     private boolean direct() {
         int n = problem.hookups();
@@ -88,7 +93,7 @@ final class Dominance {
             if (problem.poses().get(p).fault()) {
                 continue;
             }
-            int[] around = around(p);
+            int[] around = problem.poses().around(p);
             for (Move in : problem.poses().from(p)) {
                 if (!stand.fits(problem.poses().get(in.to()))) {
                     continue;
@@ -101,26 +106,6 @@ final class Dominance {
             }
         }
         return false;
-    }
-
-    private int[] around(int from) {
-        int[] least = new int[problem.poses().all().size()];
-        Arrays.fill(least, Stay.FAR);
-        least[from] = 0;
-        boolean better = true;
-        while (better) {
-            better = false;
-            for (int p = 0; p < least.length; p++) {
-                for (Move move : problem.poses().from(p)) {
-                    int by = least[p] + move.seconds();
-                    if (!problem.poses().get(move.to()).fault() && by < least[move.to()]) {
-                        least[move.to()] = by;
-                        better = true;
-                    }
-                }
-            }
-        }
-        return least;
     }
 
     /** Whether a settled partial order is at least as well off. */

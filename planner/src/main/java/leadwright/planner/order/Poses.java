@@ -1,6 +1,7 @@
 package leadwright.planner.order;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,6 +56,25 @@ final class Poses {
 
     Pose get(int pose) {
         return poses.get(pose);
+    }
+
+    /** Least seconds from this pose to each one without going through a fault; {@link Stay#FAR} where there is no way. */
+    int[] around(int pose) {
+        int[] least = new int[poses.size()];
+        Arrays.fill(least, Stay.FAR);
+        least[pose] = 0;
+        boolean better = true;
+        while (better) {
+            better = false;
+            for (Move move : moves) {
+                int by = least[move.from()] + move.seconds();
+                if (!get(move.to()).fault() && by < least[move.to()]) {
+                    least[move.to()] = by;
+                    better = true;
+                }
+            }
+        }
+        return least;
     }
 
     List<Move> from(int pose) {

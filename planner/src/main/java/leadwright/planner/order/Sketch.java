@@ -25,6 +25,7 @@ import leadwright.planner.plan.Obligation.Phase;
 final class Sketch {
     private static final int VISIT = 1;
     private static final int REPLUG = 2;
+    private static final int EXACT = 4;
 
     private final Problem problem;
     private final Bound bound;
@@ -37,12 +38,14 @@ final class Sketch {
     private final Store store;
     private final Agenda agenda = new Agenda();
     private final Dominance dominance;
+    private final Prompt prompt;
     private final long[][] before;
     private final long[][] ofHookup;
     private final long[][] orderly;
     private final List<List<Entry>> entries = new ArrayList<>();
     private final long[][] touchOf;
     private int settled;
+    private int weight = EXACT;
 
     /** A block with its units in words, and what a visit of it costs at most and at least. */
     private record Entry(
@@ -67,17 +70,18 @@ final class Sketch {
         this.words = (units + (closing ? problem.hookups() : 0)) / 64 + 1;
         this.store = new Store(words);
         this.dominance = new Dominance(problem, words, units);
+        this.prompt = new Prompt(problem, dominance.sound());
         this.before = new long[units][];
         this.ofHookup = new long[problem.hookups()][words];
         this.orderly = new long[problem.hookups()][words];
         for (Unit unit : problem.units()) {
-            before[unit.index()] = words(unit.before());
+            before[unit.index()] = Words.of(unit.before(), words);
             for (int h = unit.hookups().nextSetBit(0);
                     h >= 0;
                     h = unit.hookups().nextSetBit(h + 1)) {
-                set(ofHookup[h], unit.index());
+                Words.set(ofHookup[h], unit.index());
                 if (unit.ordinary() && unit.bound()) {
-                    set(orderly[h], unit.index());
+                    Words.set(orderly[h], unit.index());
                 }
             }
         }
@@ -103,30 +107,6 @@ final class Sketch {
                 !block.demands().isEmpty());
     }
 
-    private long[] words(BitSet set) {
-        long[] all = new long[words];
-        long[] given = set.toLongArray();
-        System.arraycopy(given, 0, all, 0, given.length);
-        return all;
-    }
-
-    private static void set(long[] words, int bit) {
-        words[bit >> 6] |= 1L << bit;
-    }
-
-    private static boolean has(long[] words, int bit) {
-        return (words[bit >> 6] >> bit & 1) == 1;
-    }
-
-    private static boolean holds(long[] all, long[] part) {
-        for (int w = 0; w < part.length; w++) {
-            if ((part[w] & ~all[w]) != 0) {
-                return false;
-            }
-        }
-        return true;
-    }
-
     /** Touch readings without a fault in the polarity of this pose. */
     private long[] touches(Pose pose) {
         long[] set = new long[words];
@@ -134,7 +114,7 @@ final class Sketch {
             boolean same = unit.stand().state().polarity() == pose.state().polarity()
                     && unit.stand().state().fault() == Fault.NONE;
             if (same && unit.readings().get(0).isTouch()) {
-                set(set, unit.index());
+                Words.set(set, unit.index());
             }
         }
         return set;
@@ -142,6 +122,17 @@ final class Sketch {
 
     /** The cheapest route of the relaxed problem, unless the limit ends the search. */
     Search.Outcome run() {
+        return run(EXACT);
+    }
+
+    /**
+     * A route of the relaxed problem, unless the limit ends the search.
+     *
+     * @param weight quarters at which what is still to come counts: above four, far partial orders come first, and the route
+     *     need not be the cheapest
+     */
+    Search.Outcome run(int weight) {
+        this.weight = weight;
         for (int h = problem.hookups() - 1; h >= 0; h--) {
             if (problem.opening()[h] >= 0) {
                 int site = problem.firstSite()[h];
@@ -152,7 +143,7 @@ final class Sketch {
         while (!agenda.isEmpty()) {
             int seconds = agenda.least();
             int node = agenda.take();
-            if (store.expanded(node) || seconds != store.cost(node) + store.bound(node)) {
+            if (store.expanded(node) || seconds != rank(node)) {
                 continue;
             }
             store.expand(node);
@@ -174,7 +165,7 @@ final class Sketch {
 
     private boolean finished(int node, long[] done) {
         for (int u = 0; u < units; u++) {
-            if (!has(done, u)) {
+            if (!Words.has(done, u)) {
                 return false;
             }
         }
@@ -198,10 +189,17 @@ final class Sketch {
             node = store.add(~node, site, pose, last, done, rest);
         }
         store.reach(node, last, done, cost, parent, act);
-        agenda.put(cost + store.bound(node), node);
+        agenda.put(rank(node), node);
+    }
+
+    private int rank(int node) {
+        return store.cost(node) + store.bound(node) * weight / EXACT;
     }
 
     private void expand(int node, long[] done) {
+        if (visitedAtOnce(node, done)) {
+            return;
+        }
         replug(node, done);
         List<Move> moves = problem.poses().from(store.pose(node));
         for (int m = moves.size() - 1; m >= 0; m--) {
@@ -218,15 +216,43 @@ final class Sketch {
         }
     }
 
+    /** Makes the first visit that may as well be made at once; whether there is one. */
+    private boolean visitedAtOnce(int node, long[] done) {
+        int hookup = problem.hookupOf(store.site(node));
+        int pose = store.pose(node);
+        boolean fresh = problem.units().stream().noneMatch(unit -> Words.has(done, unit.index()));
+        for (Entry entry : entries.get(hookup)) {
+            int way = prompt.way(hookup, entry.block(), pose, carries(store.tie(node), entry), fresh);
+            if (way == Prompt.NONE
+                    || closed(hookup, entry.block(), done)
+                    || entry.fine() && entry.free().length > 0
+                    || !Prompt.whole(entry.bound(), entry.free(), before, done)) {
+                continue;
+            }
+            long[] next = done.clone();
+            take(entry.bound(), done, next);
+            take(entry.free(), done, next);
+            int cost = carries(store.tie(node), entry) ? entry.carried() : entry.plain();
+            Optional<Move> move = way == 0
+                    ? Optional.empty()
+                    : Optional.of(problem.poses().from(pose).get(way - 1));
+            cost += move.map(Move::seconds).orElse(0);
+            visit(node, move.map(Move::to).orElse(pose), entry, next, cost, way << 2);
+            return true;
+        }
+        return false;
+    }
+
     private void replug(int node, long[] done) {
         int site = store.site(node);
         Pose pose = problem.poses().get(store.pose(node));
-        boolean live = pose.live() && problem.scene().mayReplugUnderPower() && holds(done, touchOf[store.pose(node)]);
+        boolean live =
+                pose.live() && problem.scene().mayReplugUnderPower() && Words.holds(done, touchOf[store.pose(node)]);
         if (!pose.dead() && !live) {
             return;
         }
         for (int h = problem.hookups() - 1; h >= 0; h--) {
-            if (h == problem.hookupOf(site) || holds(done, ofHookup[h])) {
+            if (h == problem.hookupOf(site) || Words.holds(done, ofHookup[h])) {
                 continue;
             }
             Replugs.Replug replug = problem.replugs().between(site, h);
@@ -269,8 +295,8 @@ final class Sketch {
     private boolean take(int[] from, long[] done, long[] into) {
         boolean some = false;
         for (int u : from) {
-            if (!has(done, u) && holds(done, before[u])) {
-                set(into, u);
+            if (!Words.has(done, u) && Words.holds(done, before[u])) {
+                Words.set(into, u);
                 some = true;
             }
         }
@@ -281,13 +307,13 @@ final class Sketch {
     private void fine(int node, long[] done, int pose, Entry entry, long[] bound, boolean some, int seconds, int act) {
         BitSet ready = new BitSet();
         for (int u : entry.free()) {
-            if (!has(done, u) && holds(done, before[u])) {
+            if (!Words.has(done, u) && Words.holds(done, before[u])) {
                 ready.set(u);
             }
         }
         BitSet own = new BitSet();
         for (int u : entry.bound()) {
-            if (has(bound, u) && !has(done, u)) {
+            if (Words.has(bound, u) && !Words.has(done, u)) {
                 own.set(u);
             }
         }
@@ -301,7 +327,7 @@ final class Sketch {
             BitSet demands = new BitSet();
             taken.stream().forEach(u -> demands.or(problem.units().get(u).demands()));
             long[] next = bound.clone();
-            extra.stream().forEach(u -> set(next, u));
+            extra.stream().forEach(u -> Words.set(next, u));
             int cost = problem.visit(taken, entry.block().phase(), demands, carries && !demands.isEmpty());
             visit(node, pose, entry, next, seconds + cost, act);
         }
@@ -316,7 +342,7 @@ final class Sketch {
     private void visit(int node, int pose, Entry entry, long[] next, int seconds, int act) {
         int hookup = problem.hookupOf(store.site(node));
         if (closing && entry.block().phase() == Phase.MAINS_ON_PART) {
-            set(next, units + hookup);
+            Words.set(next, units + hookup);
             if (stuck(next)) {
                 return;
             }
@@ -327,19 +353,19 @@ final class Sketch {
 
     /** Nothing ordinary follows mains on a part in its hookup; that comes after all ordinary readings of the hookup. */
     private boolean closed(int hookup, Block block, long[] done) {
-        return block.phase() == Phase.ORDINARY && closing && has(done, units + hookup)
-                || block.phase() == Phase.MAINS_ON_PART && !holds(done, orderly[hookup]);
+        return block.phase() == Phase.ORDINARY && closing && Words.has(done, units + hookup)
+                || block.phase() == Phase.MAINS_ON_PART && !Words.holds(done, orderly[hookup]);
     }
 
     /** Whether an ordinary reading is left that only ended hookups could take. */
     private boolean stuck(long[] done) {
         for (Unit unit : problem.units()) {
-            if (unit.ordinary() && !has(done, unit.index())) {
+            if (unit.ordinary() && !Words.has(done, unit.index())) {
                 boolean open = false;
                 for (int h = unit.hookups().nextSetBit(0);
                         h >= 0 && !open;
                         h = unit.hookups().nextSetBit(h + 1)) {
-                    open = !has(done, units + h);
+                    open = !Words.has(done, units + h);
                 }
                 if (!open) {
                     return true;
@@ -359,7 +385,7 @@ final class Sketch {
                     : Optional.of(problem.poses().from(store.pose(parent)).get((act >> 2) - 1));
             List<Unit> visited = new ArrayList<>();
             for (int u = 0; u < units && (act & VISIT) != 0; u++) {
-                if (has(store.done(node), u) && !has(store.done(parent), u)) {
+                if (Words.has(store.done(node), u) && !Words.has(store.done(parent), u)) {
                     visited.add(problem.units().get(u));
                 }
             }

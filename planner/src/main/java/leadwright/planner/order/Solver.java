@@ -1,8 +1,10 @@
 package leadwright.planner.order;
 
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import leadwright.planner.plan.Obligation;
 
 /**
@@ -18,9 +20,14 @@ import leadwright.planner.plan.Obligation;
  */
 final class Solver {
     /** Nodes of one search: some 80 bytes each. */
-    private static final int NODES = 1_000_000;
+    private static final int NODES = 20_000;
 
-    private static final int[] WIDTHS = {100, 1000};
+    /** Nodes of one relaxed search. */
+    private static final int SKETCHED = 40_000;
+
+    private static final int HASTY_NODES = 10_000;
+    private static final int[] WEIGHTS = {5, 6, 8, 12};
+    private static final int[] WIDTHS = {10, 30};
 
     /** Binary logarithms of how many ways there are to share out what several hookups may take. */
     private static final int FREE_IN_ONE_BLOCK = 5;
@@ -84,7 +91,7 @@ final class Solver {
     private Answer solve(Replugs replugs) {
         Task unsettled = task(replugs, Grain.UNSETTLED);
         Task coarse = unsettled.within(FREE_IN_ONE_BLOCK, FREE_IN_ALL) ? unsettled : task(replugs, Grain.NONE);
-        Search.Outcome sketch = coarse.sketch(NODES).run();
+        Search.Outcome sketch = coarse.sketch(SKETCHED).run();
         int least = proven() ? Math.max(0, sketch.least() - coarse.slack()) : 0;
         Optional<Route> drawn = sketch.route().flatMap(route -> Charge.charged(route, coarse.problem()));
         if (drawn.isPresent() && drawn.get().seconds() <= least) {
@@ -92,42 +99,58 @@ final class Solver {
         }
         if (sketch.route().isEmpty()) {
             // What follows every selection has more to look at still.
-            return around(coarse, least, sketch.settled());
+            return hasty(coarse, least, sketch.settled());
         }
         return searched(replugs, coarse, drawn, least, sketch.settled());
+    }
+
+    /** A good route where the relaxed problem could not be solved: what is still to come is counted for more than it is. */
+    private Answer hasty(Task task, int least, int settled) {
+        int sum = settled;
+        Optional<Route> best = Optional.empty();
+        for (int weight : WEIGHTS) {
+            Search.Outcome sketch = task.sketch(HASTY_NODES).run(weight);
+            sum += sketch.settled();
+            best = shorter(best, sketch.route().flatMap(route -> Charge.charged(route, task.problem())));
+        }
+        return answer(task, best, least, sum);
     }
 
     /** Where following selections one by one makes a difference. */
     private Answer searched(Replugs replugs, Task coarse, Optional<Route> drawn, int least, int settled) {
         Task fine = task(replugs, Grain.EVERY);
         if (!fine.isFree() || fine.within(FREE_IN_ONE_BLOCK, FREE_IN_ALL)) {
-            return exact(fine);
+            Search.Outcome best = fine.search(true).run();
+            int sum = settled + best.settled();
+            return best.route()
+                    .map(route -> new Answer(fine.problem(), route, route.seconds(), sum))
+                    .orElseGet(() -> answer(coarse, drawn, Math.max(least, best.least()), sum));
         }
         Search.Outcome best = coarse.search(true).run();
         Search.Outcome lowest = coarse.search(false).run();
-        settled += best.settled() + lowest.settled();
-        least = Math.max(least, proven() ? Math.max(0, lowest.least() - coarse.slack()) : 0);
-        if (best.route().isEmpty()) {
-            return around(coarse, least, settled);
-        }
-        Route route = best.route().get();
-        boolean open = least < route.seconds();
-        if (open && settled < NODES / 4 && fine.within(MOST_IN_ONE_BLOCK, MOST_IN_ALL)) {
+        int sum = settled + best.settled() + lowest.settled();
+        int most = Math.max(least, proven() ? Math.max(0, lowest.least() - coarse.slack()) : 0);
+        Optional<Route> route = shorter(drawn, best.route());
+        boolean open = route.isEmpty() || most < route.get().seconds();
+        if (open && fine.within(MOST_IN_ONE_BLOCK, MOST_IN_ALL)) {
             Search.Outcome every = fine.search(true).run();
-            settled += every.settled();
-            least = Math.max(least, every.least());
+            sum += every.settled();
+            most = Math.max(most, every.least());
             if (every.route().isPresent()) {
-                return new Answer(fine.problem(), every.route().get(), every.least(), settled);
+                return new Answer(fine.problem(), every.route().get(), every.least(), sum);
             }
         }
-        return new Answer(coarse.problem(), route, Math.min(least, route.seconds()), settled);
+        return answer(coarse, route, most, sum);
     }
 
-    private Answer exact(Task fine) {
-        Search.Outcome best = fine.search(true).run();
-        return best.route()
-                .map(route -> new Answer(fine.problem(), route, route.seconds(), best.settled()))
-                .orElseGet(() -> around(fine, best.least(), best.settled()));
+    private static Optional<Route> shorter(Optional<Route> one, Optional<Route> other) {
+        return Stream.concat(one.stream(), other.stream()).min(Comparator.comparingInt(Route::seconds));
+    }
+
+    /** With the route that was found, or a good one where none was. */
+    private Answer answer(Task task, Optional<Route> found, int least, int settled) {
+        return found.map(route -> new Answer(task.problem(), route, Math.min(least, route.seconds()), settled))
+                .orElseGet(() -> around(task, least, settled));
     }
 
     /**

@@ -1,7 +1,6 @@
 package leadwright.planner.order;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,7 +42,7 @@ final class Tour {
     private final int[][] tasksOf;
     private final List<Integer> itemsOf = new ArrayList<>();
     private final List<Long> held = new ArrayList<>();
-    private final Map<Long, Integer> kept = new HashMap<>();
+    private final Answers kept = new Answers();
     private boolean filling = true;
     private boolean full;
 
@@ -180,8 +179,8 @@ final class Tour {
             return bare || gates.end(gate) ? 0 : Stay.FAR;
         }
         long key = (left << 16) | (long) site << 6 | gate;
-        Integer known = kept.get(key);
-        if (known != null) {
+        int known = kept.get(key);
+        if (known != Answers.NONE) {
             return known;
         }
         int least = Stay.FAR;
