@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Set;
 import leadwright.planner.plan.MainsState.Fault;
 import leadwright.planner.plan.MainsState.Polarity;
-import leadwright.planner.plan.Obligation.Phase;
 
 /**
  * What {@link Stay} leaves out of the bound: readings that several hookups may take, and changes of the operating mode.
@@ -20,10 +19,22 @@ final class Loose {
     private final List<Stay> stays;
     private final boolean cutStops;
 
+    /** Ordinary readings that several hookups may take. */
+    private final List<Unit> shared;
+
+    /** Readings in another mode than the device starts in. */
+    private final List<Unit> moded;
+
     Loose(Problem problem, List<Stay> stays) {
         this.problem = problem;
         this.stays = stays;
         this.cutStops = !problem.poses().onUnderSupplyOpen() && problem.scene().toleratesPowerCut();
+        this.shared = problem.units().stream()
+                .filter(unit -> !unit.bound() && unit.ordinary())
+                .toList();
+        this.moded = problem.units().stream()
+                .filter(unit -> unit.stand().on() && unit.stand().mode() != 0)
+                .toList();
     }
 
     int rest(int hookup, int pose, BitSet done, int[] left) {
@@ -41,13 +52,9 @@ final class Loose {
         Set<Polarity> entered = new HashSet<>();
         BenchTimes times = problem.scene().times();
         int least = 0;
-        for (Unit unit : problem.units()) {
+        for (Unit unit : shared) {
             Stand stand = unit.stand();
-            boolean more = !unit.bound()
-                    && unit.phase() == Phase.ORDINARY
-                    && !done.get(unit.index())
-                    && !counted.contains(stand)
-                    && !visited(stand, left);
+            boolean more = !done.get(unit.index()) && !counted.contains(stand) && !visited(stand, left);
             if (!more) {
                 continue;
             }
@@ -107,9 +114,9 @@ final class Loose {
         boolean keeps = problem.scene().battery() || !problem.scene().device().runsOnMains();
         boolean roams = keeps || problem.scene().mayReplugUnderPower();
         Set<Stretch> stretches = new HashSet<>();
-        for (Unit unit : problem.units()) {
+        for (Unit unit : moded) {
             Stand stand = unit.stand();
-            if (done.get(unit.index()) || !stand.on() || stand.mode() == 0 || !unit.bound() && !roams) {
+            if (done.get(unit.index()) || !roams && !unit.bound()) {
                 continue;
             }
             stretches.add(new Stretch(

@@ -25,8 +25,8 @@ final class Solver {
     /** Nodes of one relaxed search. */
     private static final int SKETCHED = 40_000;
 
-    private static final int HASTY_NODES = 10_000;
-    private static final int[] WEIGHTS = {5, 6, 8, 12};
+    private static final int HASTY_NODES = 5_000;
+    private static final int[] WEIGHTS = {5, 6, 8, 16};
     private static final int[] WIDTHS = {10, 30};
 
     /** Binary logarithms of how many ways there are to share out what several hookups may take. */
