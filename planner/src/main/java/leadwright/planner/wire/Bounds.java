@@ -2,9 +2,11 @@ package leadwright.planner.wire;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToLongFunction;
 
 /**
@@ -17,21 +19,26 @@ import java.util.function.ToLongFunction;
  * set per round; each has a budget, and one that ends early gives no bound. Proof: whole numbers throughout.
  */
 final class Bounds {
-    private static final long MOST_CASES = 60_000;
+    private static final long MOST_CASES = 250_000;
     private static final long MOST_CASES_ALONE = 10_000;
-    private static final int MOST_ROUNDS = 60;
+    private static final long MOST_CASES_EXACTLY = 40_000;
+    private static final int MOST_ROUNDS = 1_000;
     /** A common multiple of the denominators 1 to 12, so that usual weights come out exact. */
     private static final int SCALE = 27_720;
 
     private final Scene scene;
     private final Fit fit;
     private final Twins twins;
+    private final Pairs pairs;
     private final List<Requirement> core;
+    private final Map<java.nio.IntBuffer, Draft> drafts = new HashMap<>();
+    private List<int[]> used = List.of();
 
-    Bounds(Scene scene, Fit fit, Twins twins, List<Requirement> core) {
+    Bounds(Scene scene, Fit fit, Twins twins, Pairs pairs, List<Requirement> core) {
         this.scene = scene;
         this.fit = fit;
         this.twins = twins;
+        this.pairs = pairs;
         this.core = core;
     }
 
@@ -147,7 +154,7 @@ final class Bounds {
             return one();
         }
         long[] weights = unit(List.copyOf(byConnection.values()));
-        Packs packs = packs(each -> weights[each.index()], MOST_CASES_ALONE);
+        Packs packs = packs(each -> weights[each.index()], Optional.empty(), MOST_CASES_ALONE);
         Draft heaviest = packs.heaviest();
         if (!packs.complete()) {
             return one();
@@ -171,8 +178,8 @@ final class Bounds {
                 + " of them beside" + " what they are read against (" + cases + " cases looked at), so " + sum;
     }
 
-    private Packs packs(ToLongFunction<Requirement> weight, long mostCases) {
-        return new Packs(scene, fit, twins, core, weight, mostCases);
+    private Packs packs(ToLongFunction<Requirement> weight, Optional<Pairs> apart, long mostCases) {
+        return new Packs(scene, fit, twins, core, weight, apart, mostCases);
     }
 
     private static long weight(Draft draft, long[] weights) {
@@ -208,40 +215,79 @@ final class Bounds {
         int count = java.util.Arrays.stream(kinds).max().orElse(0) + 1;
         int[] counts = new int[count];
         core.forEach(each -> counts[kinds[each.index()]]++);
-        List<int[]> patterns = Weighing.start(count);
+        Weighing weighing = new Weighing(counts);
         for (Draft each : reached) {
-            add(patterns, pattern(each, kinds, count));
+            add(weighing, each, kinds, count);
         }
-        Bound best = one();
         long casesLeft = MOST_CASES;
-        for (int round = 0; round < MOST_ROUNDS && casesLeft > 0; round++) {
-            double[] shares = Weighing.solve(counts, patterns);
-            double value = 0;
-            for (int kind = 0; kind < count; kind++) {
-                value += counts[kind] * shares[kind];
+        long[] weights = unit(core);
+        for (int round = 0; round < MOST_ROUNDS && casesLeft > 0 && weighing.settled(); round++) {
+            weighing.settle();
+            long[] byKind = Weighing.whole(weighing.weights(), SCALE);
+            long[] next = new long[kinds.length];
+            core.forEach(each -> next[each.index()] = byKind[kinds[each.index()]]);
+            weights = next;
+            // The sets known are some of all: the weights that hold for all weigh no more.
+            long hoped = (long) Math.ceil(weighing.value() - 1e-6);
+            if (weighing.settled() && hoped <= known.hookups()) {
+                break;
             }
-            // The patterns known are some of all: the weights that hold for all weigh no more.
-            if (Math.ceil(value - 1e-6) <= Math.max(known.hookups(), best.hookups())) {
-                return best;
-            }
-            long[] byKind = Weighing.whole(shares, SCALE);
-            long[] weights = new long[kinds.length];
-            core.forEach(each -> weights[each.index()] = byKind[kinds[each.index()]]);
-            if (add(patterns, pattern(handful(weights), kinds, count))) {
+            used = weighing.used();
+            if (handfuls(weighing, next, kinds, count)) {
                 continue;
             }
-            Packs packs = packs(each -> weights[each.index()], casesLeft);
-            Draft heaviest = packs.heaviest();
+            // What a set must weigh for the bound not to come out as hoped.
+            long enough = (sum(next) + hoped - 2) / (hoped - 1);
+            Packs packs = packs(each -> next[each.index()], Optional.of(pairs), casesLeft);
+            Optional<Draft> heavy = packs.heavy(enough);
             casesLeft -= packs.cases();
-            if (!packs.complete()) {
-                return best;
+            if (heavy.isEmpty() && packs.complete()) {
+                return bound(next, enough - 1, packs.cases(), kinds);
             }
-            best = better(best, bound(weights, weight(heaviest, weights), packs.cases(), kinds));
-            if (!add(patterns, pattern(heaviest, kinds, count))) {
-                return best;
+            if (heavy.isEmpty() || !add(weighing, heavy.get(), kinds, count)) {
+                break;
             }
         }
-        return best;
+        return exactly(weights, kinds);
+    }
+
+    /** Adds sets of weight above 1 that are found quickly: one beginning with each requirement; whether there were some. */
+    private boolean handfuls(Weighing weighing, long[] weights, int[] kinds, int count) {
+        List<Requirement> order = new ArrayList<>(core);
+        order.sort(java.util.Comparator.comparingLong((Requirement each) -> -weights[each.index()]));
+        boolean[] begun = new boolean[count];
+        boolean some = false;
+        for (Requirement first : order) {
+            if (!begun[kinds[first.index()]] && weights[first.index()] > 0) {
+                begun[kinds[first.index()]] = true;
+                Draft draft = handful(first, order, weights);
+                if (weight(draft, weights) > SCALE + SCALE / 1000) {
+                    some |= add(weighing, draft, kinds, count);
+                }
+            }
+        }
+        return some;
+    }
+
+    /** The bound of these weights: of use for the search even where it is not the best. */
+    private Bound exactly(long[] weights, int[] kinds) {
+        Packs packs = packs(each -> weights[each.index()], Optional.of(pairs), MOST_CASES_EXACTLY);
+        Draft heaviest = packs.heaviest();
+        return packs.complete() ? bound(weights, weight(heaviest, weights), packs.cases(), kinds) : one();
+    }
+
+    private boolean add(Weighing weighing, Draft draft, int[] kinds, int count) {
+        int[] pattern = pattern(draft, kinds, count);
+        drafts.put(java.nio.IntBuffer.wrap(pattern), draft);
+        return weighing.add(pattern);
+    }
+
+    /** Sets of which the last fractional cover took something, most first: good hookups to try. */
+    List<Draft> promising() {
+        return used.stream()
+                .map(pattern -> drafts.get(java.nio.IntBuffer.wrap(pattern)))
+                .filter(java.util.Objects::nonNull)
+                .toList();
     }
 
     private static int[] pattern(Draft draft, int[] kinds, int count) {
@@ -250,21 +296,24 @@ final class Bounds {
         return pattern;
     }
 
-    private static boolean add(List<int[]> patterns, int[] pattern) {
-        return patterns.stream().noneMatch(known -> java.util.Arrays.equals(known, pattern)) && patterns.add(pattern);
-    }
-
-    /** A heavy set that fits one hookup, found quickly: heaviest requirements first. */
-    private Draft handful(long[] weights) {
-        List<Requirement> order = new ArrayList<>(core);
-        order.sort(java.util.Comparator.comparingLong((Requirement each) -> -weights[each.index()]));
-        Draft draft = Draft.empty(scene);
+    /** A heavy set that fits one hookup, found quickly: the first, then heaviest requirements first. */
+    private Draft handful(Requirement first, List<Requirement> order, long[] weights) {
+        Draft draft = Draft.empty(scene).with(first);
         for (Requirement each : order) {
-            if (weights[each.index()] > 0 && fit.fits(draft, each) == Verdict.YES) {
+            if (weights[each.index()] > 0 && each != first && mayJoin(draft, each) && fit.fits(draft, each) == Verdict.YES) {
                 draft = draft.with(each);
             }
         }
         return draft;
+    }
+
+    private boolean mayJoin(Draft draft, Requirement each) {
+        for (Requirement member : draft.members()) {
+            if (pairs.apart(member, each)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private Bound bound(long[] scaled, long scaledHeaviest, long cases, int[] kinds) {
@@ -311,9 +360,8 @@ final class Bounds {
     /** Requirements of which no two share a hookup. */
     private Bound strangers() {
         List<Requirement> family = new ArrayList<>();
-        Draft nothing = Draft.empty(scene);
         for (Requirement each : core) {
-            boolean stranger = family.stream().allMatch(other -> fit.fits(nothing.with(other), each) == Verdict.NO);
+            boolean stranger = family.stream().allMatch(other -> pairs.apart(other, each));
             if (stranger) {
                 family.add(each);
             }

@@ -30,8 +30,9 @@ final class Cover {
         }
         Twins twins = new Twins(scene, core);
         Canon canon = new Canon(twins, core);
+        Pairs pairs = new Pairs(scene, fit);
         Greedy greedy = new Greedy(scene, fit, canon, core);
-        Bounds bounds = new Bounds(scene, fit, twins, core);
+        Bounds bounds = new Bounds(scene, fit, twins, pairs, core);
         Bounds.Bound bound = bounds.quick(greedy.best().size());
         greedy.usual(bound.hookups());
         if (greedy.best().size() == 2) {
@@ -43,8 +44,9 @@ final class Cover {
         greedy.shuffled(bound.hookups());
         if (greedy.best().size() > bound.hookups()) {
             bound = bounds.best(bound, greedy.best());
+            greedy.along(bounds.promising(), bound.hookups());
         }
-        return close(greedy.best(), bound, core, canon);
+        return close(greedy.best(), bound, core, canon, pairs);
     }
 
     /** All together in one hookup: if that fails there are two at least. */
@@ -69,12 +71,12 @@ final class Cover {
     }
 
     /** Closes the gap between bound and answer, as far as the budget goes. */
-    private Covering close(List<Draft> reached, Bounds.Bound bound, List<Requirement> core, Canon canon) {
+    private Covering close(List<Draft> reached, Bounds.Bound bound, List<Requirement> core, Canon canon, Pairs pairs) {
         List<Draft> best = reached;
         int lower = bound.hookups();
         StringBuilder argument = new StringBuilder(bound.argument());
         while (lower < best.size()) {
-            Partition search = new Partition(scene, fit, bound, canon);
+            Partition search = new Partition(scene, fit, bound, canon, pairs);
             Optional<List<Draft>> found = search.among(lower, core);
             String what =
                     " to share " + core.size() + " demands among " + lower + (lower == 1 ? " hookup" : " hookups");

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.function.ToIntFunction;
 
 /**
@@ -73,12 +75,53 @@ final class Greedy {
         }
     }
 
+    /**
+     * Hookups that hold what is left of promising sets, in several orders, and the rest where it fits.
+     *
+     * @param promising best first
+     */
+    void along(List<Draft> promising, int enough) {
+        Random random = new Random(20_27);
+        long until = tests + MOST_TESTS;
+        for (int round = 0; round < 3 * MOST_ORDERS && tests < until && best.size() > enough; round++) {
+            List<Draft> order = new ArrayList<>(promising);
+            for (int i = 0; round > 0 && i < order.size() / 3 + 1; i++) {
+                // A few move forward: the best stay near the front.
+                Draft moved = order.remove(random.nextInt(order.size()));
+                order.add(random.nextInt(order.size() + 1), moved);
+            }
+            Set<Requirement> left = new LinkedHashSet<>(core);
+            List<Draft> begun = new ArrayList<>();
+            for (int least = largest(order); least > 1; least--) {
+                for (Draft each : order) {
+                    List<Requirement> fresh =
+                            each.members().stream().filter(left::contains).toList();
+                    if (fresh.size() >= least) {
+                        begun.add(Draft.of(scene, fresh));
+                        fresh.forEach(left::remove);
+                    }
+                }
+            }
+            List<Draft> next = inOrder(List.copyOf(left), Draft::cells, begun);
+            best = next.size() < best.size() ? next : best;
+        }
+    }
+
+    private static int largest(List<Draft> drafts) {
+        return drafts.stream().mapToInt(each -> each.members().size()).max().orElse(0);
+    }
+
     /** A hookup in the making, with what is known to fit it. */
     private record Open(Draft draft, Map<Long, Boolean> known) {}
 
     /** Each requirement into the hookup that fits and grows least, the first of equals. */
     private List<Draft> inOrder(List<Requirement> order, ToIntFunction<Draft> size) {
+        return inOrder(order, size, List.of());
+    }
+
+    private List<Draft> inOrder(List<Requirement> order, ToIntFunction<Draft> size, List<Draft> begun) {
         List<Open> hookups = new ArrayList<>();
+        begun.forEach(draft -> hookups.add(new Open(draft, new HashMap<>())));
         for (Requirement each : order) {
             int chosen = -1;
             int least = Integer.MAX_VALUE;

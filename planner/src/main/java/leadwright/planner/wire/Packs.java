@@ -1,9 +1,11 @@
 package leadwright.planner.wire;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToLongFunction;
 
 /**
@@ -23,6 +25,7 @@ final class Packs {
     private final ToLongFunction<Requirement> weight;
     private final List<Requirement> offered;
     private final Canon canon;
+    private final Optional<Pairs> pairs;
     private final boolean[] out;
     private final long mostCases;
     private boolean unknownFits;
@@ -30,10 +33,12 @@ final class Packs {
     private long cases;
     private long enough;
     private boolean all;
+    private boolean first;
     private final List<Draft> found = new ArrayList<>();
 
     /**
      * @param offered requirements, twins in panel order
+     * @param pairs where requirements that can never share a hookup are worth telling
      * @param mostCases budget of fitting tests
      */
     Packs(
@@ -42,10 +47,12 @@ final class Packs {
             Twins twins,
             List<Requirement> offered,
             ToLongFunction<Requirement> weight,
+            Optional<Pairs> pairs,
             long mostCases) {
         this.scene = scene;
         this.fit = fit;
         this.twins = twins;
+        this.pairs = pairs;
         this.offered = offered;
         this.canon = new Canon(twins, offered);
         this.weight = weight;
@@ -55,12 +62,24 @@ final class Packs {
 
     /** The heaviest set that fits; what may or may not fit counts as fitting, so that the weight is an upper bound. */
     Draft heaviest() {
-        enough = 1;
+        return heavy(1, false).orElseGet(() -> Draft.empty(scene));
+    }
+
+    /** A set at least so heavy, the first one met; none where no set that fits is. */
+    Optional<Draft> heavy(long heavyEnough) {
+        return heavy(heavyEnough, true);
+    }
+
+    private Optional<Draft> heavy(long heavyEnough, boolean stopAtFirst) {
+        enough = heavyEnough;
         all = false;
+        first = stopAtFirst;
         unknownFits = true;
         Draft nothing = Draft.empty(scene);
-        extend(nothing, fitting(nothing, offered), 0);
-        return found.isEmpty() ? nothing : found.get(found.size() - 1);
+        List<Requirement> heaviestFirst = new ArrayList<>(offered);
+        heaviestFirst.sort(Comparator.comparingLong((Requirement each) -> -weight.applyAsLong(each)));
+        extend(nothing, fitting(nothing, heaviestFirst), 0);
+        return found.isEmpty() ? Optional.empty() : Optional.of(found.get(found.size() - 1));
     }
 
     /** Every set with the pivot to which nothing can be added, heavy enough, twins once. */
@@ -105,6 +124,13 @@ final class Packs {
     }
 
     private boolean fits(Draft draft, Requirement each) {
+        if (pairs.isPresent()) {
+            for (Requirement member : draft.members()) {
+                if (pairs.get().apart(member, each)) {
+                    return false;
+                }
+            }
+        }
         cases++;
         Verdict verdict = fit.fits(draft, each);
         unknownMet |= verdict == Verdict.UNKNOWN;
@@ -118,7 +144,17 @@ final class Packs {
         }
         List<Requirement> closed = new ArrayList<>();
         List<Requirement> left = new ArrayList<>(candidates);
-        while (!left.isEmpty() && cases <= mostCases && canReach(draft, left, weighs)) {
+        // The most that can be added is looked at again when a good part of the candidates is gone.
+        int looked = Integer.MAX_VALUE;
+        long most = Long.MAX_VALUE;
+        while (!left.isEmpty() && cases <= mostCases && !ended()) {
+            if (left.size() <= looked * 3L / 4) {
+                looked = left.size();
+                most = canReach(left, weighs) ? most(draft, left) : 0;
+            }
+            if (weighs + most < enough || !canReach(left, weighs)) {
+                break;
+            }
             Requirement each = left.remove(0);
             Draft next = draft.with(each);
             extend(next, fitting(next, left), weighs + weight.applyAsLong(each));
@@ -131,12 +167,16 @@ final class Packs {
         closed.forEach(each -> out[each.index()] = false);
     }
 
-    private boolean canReach(Draft draft, List<Requirement> left, long weighs) {
-        long all = 0;
+    private boolean ended() {
+        return first && !found.isEmpty();
+    }
+
+    private boolean canReach(List<Requirement> left, long weighs) {
+        long sum = weighs;
         for (Requirement each : left) {
-            all += weight.applyAsLong(each);
+            sum += weight.applyAsLong(each);
         }
-        return weighs + all >= enough && weighs + most(draft, left) >= enough;
+        return sum >= enough;
     }
 
     private void close(Requirement each, List<Requirement> closed) {
@@ -166,7 +206,7 @@ final class Packs {
 
     /**
      * Most that the candidates can add: of those whose sets are independent of the bundles and of one another no more than
-     * there are free jacks, each of the others at most once.
+     * there are free jacks, each of the others at most once; of those no two of which can share a hookup one.
      */
     private long most(Draft draft, List<Requirement> candidates) {
         Span span = new Span();
@@ -174,13 +214,26 @@ final class Packs {
             span.add(draft.connectionsOf(cell));
         }
         List<Requirement> heaviestFirst = new ArrayList<>(candidates);
-        heaviestFirst.sort(java.util.Comparator.comparingLong((Requirement each) -> -weight.applyAsLong(each)));
-        int free = scene.jackCount() - draft.cells();
-        long sum = 0;
+        heaviestFirst.sort(Comparator.comparingLong((Requirement each) -> -weight.applyAsLong(each)));
+        List<Requirement> independent = new ArrayList<>();
+        List<Requirement> others = new ArrayList<>();
         for (Requirement each : heaviestFirst) {
-            if (!span.add(each) || free-- > 0) {
-                sum += weight.applyAsLong(each);
-            }
+            (span.add(each) ? independent : others).add(each);
+        }
+        int free = scene.jackCount() - draft.cells();
+        return heaviestOf(independent, free) + heaviestOf(others, others.size());
+    }
+
+    /** Weight of so many at most, one of each group. */
+    private long heaviestOf(List<Requirement> heaviestFirst, int count) {
+        List<Requirement> one = pairs.isEmpty()
+                ? heaviestFirst
+                : pairs.get().groups(heaviestFirst).stream()
+                        .map(group -> group.get(0))
+                        .toList();
+        long sum = 0;
+        for (int i = 0; i < Math.min(count, one.size()); i++) {
+            sum += weight.applyAsLong(one.get(i));
         }
         return sum;
     }

@@ -23,16 +23,18 @@ final class Partition {
     private final Fit fit;
     private final Bounds.Bound bound;
     private final Canon canon;
+    private final Pairs pairs;
     private final Set<String> dead = new HashSet<>();
     private final List<Draft> chosen = new ArrayList<>();
     private long cases;
     private boolean unknown;
 
-    Partition(Scene scene, Fit fit, Bounds.Bound bound, Canon canon) {
+    Partition(Scene scene, Fit fit, Bounds.Bound bound, Canon canon, Pairs pairs) {
         this.scene = scene;
         this.fit = fit;
         this.bound = bound;
         this.canon = canon;
+        this.pairs = pairs;
     }
 
     Optional<List<Draft>> among(int hookups, List<Requirement> requirements) {
@@ -70,7 +72,8 @@ final class Partition {
                         .thenComparingInt(each -> -each.index()))
                 .orElseThrow();
         long enough = Math.max(0, weight - (hookups - 1) * bound.heaviest());
-        Packs packs = new Packs(scene, fit, new Twins(scene, left), left, bound::weight, MOST_CASES - cases);
+        Packs packs = new Packs(
+                scene, fit, new Twins(scene, left), left, bound::weight, Optional.of(pairs), MOST_CASES - cases);
         List<Draft> sets = new ArrayList<>(packs.allWith(pivot, enough));
         cases += packs.cases();
         unknown |= packs.unknownMet();

@@ -75,11 +75,19 @@ final class Twins {
             if (uniform(requirement, members)) {
                 continue;
             }
-            for (int one : members) {
-                for (int other : members) {
-                    if (requirement.role()[one] < requirement.role()[other]
-                            && draft.cellOf(one) == draft.cellOf(other)) {
-                        all.add(twin(requirement, one, other));
+            List<List<Integer>> byRole = new ArrayList<>();
+            for (int role = 0; role <= Requirement.EARTHED; role++) {
+                byRole.add(new ArrayList<>());
+            }
+            members.forEach(member -> byRole.get(requirement.role()[member]).add(member));
+            for (int low = 0; low < byRole.size(); low++) {
+                for (int high = low + 1; high < byRole.size(); high++) {
+                    for (int one : byRole.get(low)) {
+                        for (int other : byRole.get(high)) {
+                            if (draft.cellOf(one) == draft.cellOf(other)) {
+                                all.add(twin(requirement, one, other));
+                            }
+                        }
                     }
                 }
             }
@@ -126,7 +134,12 @@ final class Twins {
     /** Whether the requirement treats all members alike. */
     static boolean uniform(Requirement requirement, List<Integer> members) {
         int first = requirement.role()[members.get(0)];
-        return members.stream().allMatch(e -> requirement.role()[e] == first);
+        for (int member : members) {
+            if (requirement.role()[member] != first) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static Key key(Requirement each, byte[] role) {

@@ -7,109 +7,169 @@ import java.util.List;
 /**
  * Phase 8a: weights that make the counting bound as strong as weights can.
  *
- * <p>Needs: kinds of requirement (twins of one another), how many of each, and the heaviest set for given weights. Gives:
- * whole-number weights by kind. Method: the dual of the fractional cover, max Σ n·w with every set found so far at most 1, by
- * the simplex method in floating point; the heaviest set for these weights is added until none is above 1. Cost: in the
- * rounds, bounded. Proof: none needed here: any weights give a bound, and {@link Bounds} takes it in whole numbers.
+ * <p>Needs: kinds of requirement (twins of one another), how many of each, and sets that fit one hookup as they are found.
+ * Gives: weights by kind, and how much of each set the fractional cover takes. Method: the fractional cover, min Σ x with
+ * Σ x·(members of a kind) ≥ (how many there are), by the revised simplex method with its inverse kept; the weights are its
+ * dual. A set of weight above 1 enters, as in column generation (from memory: Gilmore and Gomory 1961). Cost: kinds² a
+ * change. Proof: none needed here: any weights give a bound, and {@link Bounds} takes it in whole numbers.
  */
 final class Weighing {
     private static final double TINY = 1e-9;
+    /** Numbers touched by changes. */
+    private static final long MOST_WORK = 600_000_000;
 
-    private Weighing() {}
+    private final int[] counts;
+    private final List<int[]> patterns = new ArrayList<>();
+    private final double[][] inverse;
+    private final double[] taken;
+    /** What stands in each row: a pattern's number, or the kind of a surplus as −1 − kind. */
+    private final int[] basis;
 
-    /**
-     * Weights w ≥ 0 with max Σ counts·w and, for every pattern, Σ pattern·w ≤ 1.
-     *
-     * @param patterns members of each kind in a set that fits one hookup; every kind is in one
-     */
-    static double[] solve(int[] counts, List<int[]> patterns) {
-        int variables = counts.length;
-        int rows = patterns.size();
-        double[][] table = new double[rows + 1][variables + rows + 1];
-        int[] basis = new int[rows];
-        for (int r = 0; r < rows; r++) {
-            for (int v = 0; v < variables; v++) {
-                table[r][v] = patterns.get(r)[v];
+    private int changes;
+
+    /** @param counts how many of each kind; to begin with each is on its own */
+    Weighing(int[] counts) {
+        this.counts = counts;
+        int kinds = counts.length;
+        this.inverse = new double[kinds][kinds];
+        this.taken = new double[kinds];
+        this.basis = new int[kinds];
+        for (int kind = 0; kind < kinds; kind++) {
+            int[] alone = new int[kinds];
+            alone[kind] = 1;
+            patterns.add(alone);
+            inverse[kind][kind] = 1;
+            taken[kind] = counts[kind];
+            basis[kind] = kind;
+        }
+    }
+
+    /** Adds a set that fits one hookup; returns whether it is new. */
+    boolean add(int[] pattern) {
+        return patterns.stream().noneMatch(known -> Arrays.equals(known, pattern)) && patterns.add(pattern);
+    }
+
+    /** Changes the cover until no set known weighs more than 1 and no weight is negative. */
+    void settle() {
+        while (settled()) {
+            double[] weights = duals();
+            int entering = Integer.MIN_VALUE;
+            double most = TINY;
+            for (int p = 0; p < patterns.size(); p++) {
+                double excess = -1;
+                int[] pattern = patterns.get(p);
+                for (int kind = 0; kind < pattern.length; kind++) {
+                    if (pattern[kind] != 0) {
+                        excess += pattern[kind] * weights[kind];
+                    }
+                }
+                if (excess > most) {
+                    most = excess;
+                    entering = p;
+                }
             }
-            table[r][variables + r] = 1;
-            table[r][variables + rows] = 1;
-            basis[r] = variables + r;
-        }
-        for (int v = 0; v < variables; v++) {
-            table[rows][v] = -counts[v];
-        }
-        while (true) {
-            int column = entering(table[rows]);
-            int row = column < 0 ? -1 : leaving(table, basis, column);
-            if (row < 0) {
-                break;
+            for (int kind = 0; kind < weights.length; kind++) {
+                if (-weights[kind] > most) {
+                    most = -weights[kind];
+                    entering = -1 - kind;
+                }
             }
-            pivot(table, row, column);
-            basis[row] = column;
+            if (entering == Integer.MIN_VALUE || !enter(entering)) {
+                return;
+            }
+            changes++;
         }
-        double[] weights = new double[variables];
-        for (int r = 0; r < rows; r++) {
-            if (basis[r] < variables) {
-                weights[basis[r]] = Math.max(0, table[r][variables + rows]);
+    }
+
+    private boolean enter(int column) {
+        int kinds = counts.length;
+        double[] direction = new double[kinds];
+        for (int row = 0; row < kinds; row++) {
+            if (column < 0) {
+                direction[row] = -inverse[row][-1 - column];
+            } else {
+                int[] pattern = patterns.get(column);
+                for (int kind = 0; kind < kinds; kind++) {
+                    direction[row] += inverse[row][kind] * pattern[kind];
+                }
+            }
+        }
+        int leaving = -1;
+        double least = Double.POSITIVE_INFINITY;
+        for (int row = 0; row < kinds; row++) {
+            if (direction[row] > TINY) {
+                double ratio = taken[row] / direction[row];
+                boolean first = leaving >= 0 && ratio < least + TINY && basis[row] < basis[leaving];
+                if (ratio < least - TINY || first) {
+                    least = Math.min(ratio, least);
+                    leaving = row;
+                }
+            }
+        }
+        if (leaving < 0) {
+            return false;
+        }
+        double by = direction[leaving];
+        for (int kind = 0; kind < kinds; kind++) {
+            inverse[leaving][kind] /= by;
+        }
+        taken[leaving] /= by;
+        for (int row = 0; row < kinds; row++) {
+            double factor = direction[row];
+            if (row != leaving && factor != 0) {
+                for (int kind = 0; kind < kinds; kind++) {
+                    inverse[row][kind] -= factor * inverse[leaving][kind];
+                }
+                taken[row] = Math.max(0, taken[row] - factor * taken[leaving]);
+            }
+        }
+        basis[leaving] = column;
+        return true;
+    }
+
+    private double[] duals() {
+        double[] weights = new double[counts.length];
+        for (int row = 0; row < basis.length; row++) {
+            if (basis[row] >= 0) {
+                for (int kind = 0; kind < weights.length; kind++) {
+                    weights[kind] += inverse[row][kind];
+                }
             }
         }
         return weights;
     }
 
-    /** The first column that gains: with the least basis number among ties this never cycles (Bland's rule). */
-    private static int entering(double[] objective) {
-        for (int column = 0; column < objective.length - 1; column++) {
-            if (objective[column] < -TINY) {
-                return column;
-            }
-        }
-        return -1;
+    /** Weights w ≥ 0 with no set known above 1, as far as {@link #settle} came. */
+    double[] weights() {
+        return Arrays.stream(duals()).map(weight -> Math.max(0, weight)).toArray();
     }
 
-    private static int leaving(double[][] table, int[] basis, int column) {
-        int best = -1;
-        double least = Double.POSITIVE_INFINITY;
-        int last = table[0].length - 1;
-        for (int r = 0; r < basis.length; r++) {
-            if (table[r][column] > TINY) {
-                double ratio = table[r][last] / table[r][column];
-                if (ratio < least - TINY || ratio < least + TINY && best >= 0 && basis[r] < basis[best]) {
-                    least = Math.min(ratio, least);
-                    best = r;
-                }
-            }
+    /** What the fractional cover takes in all: no weights that hold for every set weigh more. */
+    double value() {
+        double sum = 0;
+        for (int row = 0; row < basis.length; row++) {
+            sum += basis[row] >= 0 ? taken[row] : 0;
         }
-        return best;
+        return sum;
     }
 
-    private static void pivot(double[][] table, int row, int column) {
-        double by = table[row][column];
-        for (int c = 0; c < table[row].length; c++) {
-            table[row][c] /= by;
-        }
-        for (int r = 0; r < table.length; r++) {
-            double factor = table[r][column];
-            if (r != row && Math.abs(factor) > 0) {
-                for (int c = 0; c < table[r].length; c++) {
-                    table[r][c] -= factor * table[row][c];
-                }
-            }
-        }
+    /** Whether the cover is the best of the sets known. */
+    boolean settled() {
+        return (long) changes * counts.length * (counts.length + patterns.size()) < MOST_WORK;
     }
 
-    /** Weights as whole numbers of a thousandth of the heaviest set, rounded to the nearest. */
+    /** Sets of which the cover takes something, most first. */
+    List<int[]> used() {
+        return java.util.stream.IntStream.range(0, basis.length)
+                .filter(row -> basis[row] >= 0 && taken[row] > TINY)
+                .boxed()
+                .sorted(java.util.Comparator.comparingDouble((Integer row) -> -taken[row]))
+                .map(row -> patterns.get(basis[row]))
+                .toList();
+    }
+
+    /** Weights as whole numbers of so many parts of the heaviest set, rounded to the nearest. */
     static long[] whole(double[] weights, int scale) {
         return Arrays.stream(weights).mapToLong(w -> Math.round(w * scale)).toArray();
-    }
-
-    /** One pattern for each kind: as many as fit of that kind alone is enough to begin with. */
-    static List<int[]> start(int kinds) {
-        List<int[]> patterns = new ArrayList<>();
-        for (int kind = 0; kind < kinds; kind++) {
-            int[] pattern = new int[kinds];
-            pattern[kind] = 1;
-            patterns.add(pattern);
-        }
-        return patterns;
     }
 }
