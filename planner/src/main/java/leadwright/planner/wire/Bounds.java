@@ -228,7 +228,7 @@ final class Bounds {
             core.forEach(each -> next[each.index()] = byKind[kinds[each.index()]]);
             weights = next;
             // The sets known are some of all: the weights that hold for all weigh no more.
-            long hoped = (long) Math.ceil(weighing.value() - 1e-6);
+            long hoped = (long) Math.ceil(weighing.value() - 2e-3);
             if (weighing.settled() && hoped <= known.hookups()) {
                 break;
             }
@@ -239,12 +239,16 @@ final class Bounds {
             // What a set must weigh for the bound not to come out as hoped.
             long enough = (sum(next) + hoped - 2) / (hoped - 1);
             Packs packs = packs(each -> next[each.index()], Optional.of(pairs), casesLeft);
-            Optional<Draft> heavy = packs.heavy(enough);
+            List<Draft> heavy = packs.heavy(enough);
             casesLeft -= packs.cases();
             if (heavy.isEmpty() && packs.complete()) {
                 return bound(next, enough - 1, packs.cases(), kinds);
             }
-            if (heavy.isEmpty() || !add(weighing, heavy.get(), kinds, count)) {
+            boolean more = false;
+            for (Draft each : heavy) {
+                more |= add(weighing, each, kinds, count);
+            }
+            if (!more) {
                 break;
             }
         }
@@ -300,7 +304,10 @@ final class Bounds {
     private Draft handful(Requirement first, List<Requirement> order, long[] weights) {
         Draft draft = Draft.empty(scene).with(first);
         for (Requirement each : order) {
-            if (weights[each.index()] > 0 && each != first && mayJoin(draft, each) && fit.fits(draft, each) == Verdict.YES) {
+            if (weights[each.index()] > 0
+                    && each != first
+                    && mayJoin(draft, each)
+                    && fit.fits(draft, each) == Verdict.YES) {
                 draft = draft.with(each);
             }
         }

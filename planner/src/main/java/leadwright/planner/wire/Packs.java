@@ -19,6 +19,8 @@ import java.util.function.ToLongFunction;
  * come than there are free jacks and cells to split.
  */
 final class Packs {
+    private static final int MOST_HEAVY = 12;
+
     private final Scene scene;
     private final Fit fit;
     private final Twins twins;
@@ -33,7 +35,7 @@ final class Packs {
     private long cases;
     private long enough;
     private boolean all;
-    private boolean first;
+    private int stopAt = Integer.MAX_VALUE;
     private final List<Draft> found = new ArrayList<>();
 
     /**
@@ -62,24 +64,25 @@ final class Packs {
 
     /** The heaviest set that fits; what may or may not fit counts as fitting, so that the weight is an upper bound. */
     Draft heaviest() {
-        return heavy(1, false).orElseGet(() -> Draft.empty(scene));
+        search(1, Integer.MAX_VALUE);
+        return found.isEmpty() ? Draft.empty(scene) : found.get(found.size() - 1);
     }
 
-    /** A set at least so heavy, the first one met; none where no set that fits is. */
-    Optional<Draft> heavy(long heavyEnough) {
-        return heavy(heavyEnough, true);
+    /** Some sets at least so heavy, the first ones met; none where no set that fits is, if the search was complete. */
+    List<Draft> heavy(long heavyEnough) {
+        search(heavyEnough, MOST_HEAVY);
+        return found;
     }
 
-    private Optional<Draft> heavy(long heavyEnough, boolean stopAtFirst) {
+    private void search(long heavyEnough, int some) {
         enough = heavyEnough;
         all = false;
-        first = stopAtFirst;
+        stopAt = some;
         unknownFits = true;
         Draft nothing = Draft.empty(scene);
         List<Requirement> heaviestFirst = new ArrayList<>(offered);
         heaviestFirst.sort(Comparator.comparingLong((Requirement each) -> -weight.applyAsLong(each)));
         extend(nothing, fitting(nothing, heaviestFirst), 0);
-        return found.isEmpty() ? Optional.empty() : Optional.of(found.get(found.size() - 1));
     }
 
     /** Every set with the pivot to which nothing can be added, heavy enough, twins once. */
@@ -168,7 +171,7 @@ final class Packs {
     }
 
     private boolean ended() {
-        return first && !found.isEmpty();
+        return found.size() >= stopAt;
     }
 
     private boolean canReach(List<Requirement> left, long weighs) {
@@ -191,7 +194,7 @@ final class Packs {
             return;
         }
         if (!all) {
-            enough = weighs + 1;
+            enough = stopAt == Integer.MAX_VALUE ? weighs + 1 : enough;
             found.add(draft);
             return;
         }
