@@ -28,6 +28,9 @@ import leadwright.planner.plan.NaturalOrder;
  */
 final class Likeness {
     private static final int NODES = 20_000;
+    /** A node costs the square of the number of instances. */
+    private static final long WORK = 6_000_000;
+
     private static final int NONE = -1;
 
     /**
@@ -143,7 +146,7 @@ final class Likeness {
                 standsFor.put(likeness.mine.get(x), likeness.theirs.get(likeness.best[x]));
             }
         }
-        boolean finished = likeness.nodes < NODES;
+        boolean finished = likeness.nodes < likeness.most();
         return new Pairing(likeness.bestKept, finished ? likeness.bestKept : likeness.atMost, standsFor);
     }
 
@@ -179,8 +182,13 @@ final class Likeness {
         return List.copyOf(placed);
     }
 
+    private long most() {
+        long size = Math.max(1, mine.size());
+        return Math.max(50, Math.min(NODES, WORK / (size * size)));
+    }
+
     private void search(int x, int kept) {
-        if (nodes >= NODES) {
+        if (nodes >= most()) {
             return;
         }
         nodes++;

@@ -19,9 +19,12 @@ import java.util.function.ToLongFunction;
  * set per round; each has a budget, and one that ends early gives no bound. Proof: whole numbers throughout.
  */
 final class Bounds {
-    private static final long MOST_CASES = 250_000;
+    private static final long MOST_CASES = 500_000;
+    /** Fitting tests times connections; tests of a row of jacks take longer. */
+    private static final long MOST_WORK = 24_000_000;
+
     private static final long MOST_CASES_ALONE = 10_000;
-    private static final long MOST_CASES_EXACTLY = 40_000;
+    private static final long MOST_CASES_EXACTLY = 30_000;
     private static final int MOST_ROUNDS = 1_000;
     /** A common multiple of the denominators 1 to 12, so that usual weights come out exact. */
     private static final int SCALE = 27_720;
@@ -51,6 +54,13 @@ final class Bounds {
     record Bound(int hookups, String argument, long[] weights, long heaviest) {
         Bound raised(int to, String why) {
             return new Bound(to, why, weights, heaviest);
+        }
+
+        /** The same number, with equal weights. */
+        Bound plain(List<Requirement> core) {
+            long[] equal = new long[weights.length];
+            core.forEach(each -> equal[each.index()] = 1);
+            return new Bound(hookups, argument, equal, core.size());
         }
 
         long weight(Requirement each) {
@@ -219,7 +229,8 @@ final class Bounds {
         for (Draft each : reached) {
             add(weighing, each, kinds, count);
         }
-        long casesLeft = MOST_CASES;
+        long size = scene.connections().size() * (scene.runs() ? 4L : 1L);
+        long casesLeft = Math.min(MOST_CASES, MOST_WORK / Math.max(1, size));
         long[] weights = unit(core);
         for (int round = 0; round < MOST_ROUNDS && casesLeft > 0 && weighing.settled(); round++) {
             weighing.settle();
@@ -252,7 +263,7 @@ final class Bounds {
                 break;
             }
         }
-        return exactly(weights, kinds);
+        return exactly(weights, kinds, known, (int) Math.ceil(weighing.value() - 2e-3));
     }
 
     /** Adds sets of weight above 1 that are found quickly: one beginning with each requirement; whether there were some. */
@@ -273,11 +284,22 @@ final class Bounds {
         return some;
     }
 
-    /** The bound of these weights: of use for the search even where it is not the best. */
-    private Bound exactly(long[] weights, int[] kinds) {
+    /**
+     * The best bound of these weights that a short search finds: of use for the search of hookups even where it is no better
+     * than the known one.
+     */
+    private Bound exactly(long[] weights, int[] kinds, Bound known, int hoped) {
+        for (int target = hoped; target > Math.max(1, known.hookups()); target -= 1 + (target - known.hookups()) / 8) {
+            long enough = (sum(weights) + target - 2) / (target - 1);
+            Packs packs = packs(each -> weights[each.index()], Optional.of(pairs), MOST_CASES_EXACTLY);
+            if (packs.heavy(enough).isEmpty() && packs.complete()) {
+                return bound(weights, enough - 1, packs.cases(), kinds);
+            }
+        }
         Packs packs = packs(each -> weights[each.index()], Optional.of(pairs), MOST_CASES_EXACTLY);
         Draft heaviest = packs.heaviest();
-        return packs.complete() ? bound(weights, weight(heaviest, weights), packs.cases(), kinds) : one();
+        long most = packs.complete() ? weight(heaviest, weights) : packs.atMost();
+        return bound(weights, most, packs.cases(), kinds);
     }
 
     private boolean add(Weighing weighing, Draft draft, int[] kinds, int count) {

@@ -12,6 +12,8 @@ import java.util.Optional;
  * answer is a wiring, the bound is an argument, and a number in between is ruled out by a search that ended.
  */
 final class Cover {
+    private static final long MOST_WORK = 12_000_000;
+
     private final Scene scene;
     private final Fit fit;
 
@@ -76,8 +78,13 @@ final class Cover {
         int lower = bound.hookups();
         StringBuilder argument = new StringBuilder(bound.argument());
         while (lower < best.size()) {
-            Partition search = new Partition(scene, fit, bound, canon, pairs);
+            // Equal weights first, shortly: what weights are good for differs from case to case.
+            Partition search = new Partition(scene, fit, bound.plain(core), canon, pairs, budget() / 4);
             Optional<List<Draft>> found = search.among(lower, core);
+            if (found.isEmpty() && search.ended()) {
+                search = new Partition(scene, fit, bound, canon, pairs, budget());
+                found = search.among(lower, core);
+            }
             String what =
                     " to share " + core.size() + " demands among " + lower + (lower == 1 ? " hookup" : " hookups");
             if (found.isPresent()) {
@@ -98,6 +105,12 @@ final class Cover {
             }
         }
         return new Covering(best, lower, argument.toString());
+    }
+
+    /** Fitting tests of one search; a test of a large device, or of a row of jacks, takes longer. */
+    private long budget() {
+        long size = scene.connections().size() * (scene.runs() ? 4L : 1L);
+        return Math.min(400_000, MOST_WORK / Math.max(1, size));
     }
 
     private static String unproven(List<Draft> best) {

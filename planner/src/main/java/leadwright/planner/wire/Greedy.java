@@ -81,6 +81,9 @@ final class Greedy {
      * @param promising best first
      */
     void along(List<Draft> promising, int enough) {
+        if (promising.isEmpty()) {
+            return;
+        }
         Random random = new Random(20_27);
         long until = tests + MOST_TESTS;
         for (int round = 0; round < 3 * MOST_ORDERS && tests < until && best.size() > enough; round++) {

@@ -74,6 +74,11 @@ final class Packs {
         return found;
     }
 
+    /** What no set weighs more than, without a search. */
+    long atMost() {
+        return most(Draft.empty(scene), offered);
+    }
+
     private void search(long heavyEnough, int some) {
         enough = heavyEnough;
         all = false;

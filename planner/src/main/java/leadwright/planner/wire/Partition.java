@@ -17,23 +17,24 @@ import java.util.Set;
  * requirement may be taken to hold all that can be added, and hookups to share no requirement.
  */
 final class Partition {
-    private static final long MOST_CASES = 400_000;
 
     private final Scene scene;
     private final Fit fit;
     private final Bounds.Bound bound;
     private final Canon canon;
+    private final long mostCases;
     private final Pairs pairs;
     private final Set<String> dead = new HashSet<>();
     private final List<Draft> chosen = new ArrayList<>();
     private long cases;
     private boolean unknown;
 
-    Partition(Scene scene, Fit fit, Bounds.Bound bound, Canon canon, Pairs pairs) {
+    Partition(Scene scene, Fit fit, Bounds.Bound bound, Canon canon, Pairs pairs, long mostCases) {
         this.scene = scene;
         this.fit = fit;
         this.bound = bound;
         this.canon = canon;
+        this.mostCases = mostCases;
         this.pairs = pairs;
     }
 
@@ -46,7 +47,7 @@ final class Partition {
     }
 
     boolean ended() {
-        return cases > MOST_CASES;
+        return cases > mostCases;
     }
 
     /** Whether some fitting test gave no answer. */
@@ -73,7 +74,7 @@ final class Partition {
                 .orElseThrow();
         long enough = Math.max(0, weight - (hookups - 1) * bound.heaviest());
         Packs packs = new Packs(
-                scene, fit, new Twins(scene, left), left, bound::weight, Optional.of(pairs), MOST_CASES - cases);
+                scene, fit, new Twins(scene, left), left, bound::weight, Optional.of(pairs), mostCases - cases);
         List<Draft> sets = new ArrayList<>(packs.allWith(pivot, enough));
         cases += packs.cases();
         unknown |= packs.unknownMet();

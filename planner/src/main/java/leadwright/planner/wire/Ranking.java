@@ -20,6 +20,9 @@ import leadwright.planner.wire.Arrangements.Arrangement;
  */
 final class Ranking {
     private static final int MOST_ARRANGEMENTS = 1_500;
+    /** Wires of all hookups together. */
+    private static final int MOST_CHAINS = 200;
+
     /** Changes weighed, where there are at most {@value #LARGE} connections, and where there are more. */
     private static final int MANY = 30;
 
@@ -49,9 +52,13 @@ final class Ranking {
      *
      * @param argument what is known of their rank, in words and numbers
      */
-    record Ranked(List<Hookup> hookups, Rank rank, boolean proven, String argument) {}
+    record Ranked(List<Hookup> hookups, boolean proven, String argument) {}
 
     Ranked settle(List<Hookup> built) {
+        int chains = built.stream().mapToInt(hookup -> hookup.chains().size()).sum();
+        if (built.size() > 1 && chains > MOST_CHAINS) {
+            return alike(built);
+        }
         List<Hookup> best = Rows.best(built, weights);
         Rank rank = rank(best);
         if (built.size() > 1) {
@@ -69,6 +76,15 @@ final class Ranking {
         }
         best = untangled(best);
         return proven(best, rank(best));
+    }
+
+    /** Where there are too many wires to weigh every change: hookups made alike, jacks in the order of the panel. */
+    private Ranked alike(List<Hookup> built) {
+        List<Hookup> alike = new Alike(scene.kit(), requirements, service::serves).settle(built, Therapy.names(scene));
+        return new Ranked(
+                named(untangled(alike)),
+                false,
+                "The wirings of this number are made alike by exchange; they are not ranked.");
     }
 
     private Rank rank(List<Hookup> row) {
@@ -114,16 +130,12 @@ final class Ranking {
                 Rank as = rank(best.get());
                 return new Ranked(
                         named(best.get()),
-                        as,
                         true,
                         argument(as, all.size(), best.get().size()));
             }
         }
         return new Ranked(
-                named(row),
-                rank,
-                false,
-                "The wirings of this number are ranked by exchange, not proven least re-plugging.");
+                named(row), false, "The wirings of this number are ranked by exchange, not proven least re-plugging.");
     }
 
     private static String argument(Rank rank, int arrangements, int hookups) {

@@ -17,7 +17,7 @@ final class Weighing {
     private static final double TINY = 1e-9;
     private static final double NUDGE = 1e-5;
     /** Numbers touched by changes. */
-    private static final long MOST_WORK = 600_000_000;
+    private static final long MOST_WORK = 1_500_000_000;
 
     private final int[] counts;
     private final List<int[]> patterns = new ArrayList<>();
