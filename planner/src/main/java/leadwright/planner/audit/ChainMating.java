@@ -20,6 +20,7 @@ record ChainMating(Connectors connectors) {
      */
     Optional<String> fault(String terminal, List<KitItem> items, String socket) {
         Set<String> open = Set.of(terminal);
+        boolean first = true;
         for (KitItem item : items) {
             Set<String> onward = new HashSet<>();
             for (Pass pass : passes(item)) {
@@ -27,10 +28,15 @@ record ChainMating(Connectors connectors) {
                     onward.add(pass.out());
                 }
             }
+            // A pin in a recess mates nothing: an item that says so goes on it.
+            if (first && item.also().contains(terminal)) {
+                onward.addAll(item.ends());
+            }
             if (onward.isEmpty()) {
                 return Optional.of(open + " does not mate " + item.id());
             }
             open = onward;
+            first = false;
         }
         Set<String> last = open;
         boolean fits = last.stream().anyMatch(end -> connectors.mates(end, socket) != Mating.NO);

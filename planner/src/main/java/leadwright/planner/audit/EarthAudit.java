@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import leadwright.catalog.device.Device;
+import leadwright.catalog.device.EarthPoint;
 import leadwright.catalog.kit.EarthTest;
 import leadwright.catalog.kit.KitItem;
 import leadwright.catalog.quantity.Quantity;
@@ -89,9 +91,7 @@ final class EarthAudit {
                 .flatMap(instance -> plan.kit().item(instance.substring(0, instance.lastIndexOf('/'))).stream())
                 .map(EarthAudit::copper)
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
-        long limit = plan.readings().stream()
-                .map(Reading::obligation)
-                .filter(what -> what.phase() == Obligation.Phase.EARTH)
+        long limit = earthReadings()
                 .flatMap(what -> what.limit().stream())
                 .mapToLong(each -> each.value().amount())
                 .max()
@@ -153,30 +153,44 @@ final class EarthAudit {
         return plan.kit().tester().earthJack().map(jack -> jack.socket()).orElse(jackSocket);
     }
 
+    /** What the lead's end goes on, at every place that it serves. */
     private List<String> surfaces(EarthPath path) {
-        if (!path.pole().equals("part")) {
-            return List.of();
+        if (path.pole().equals("part")) {
+            return places().stream()
+                    .map(place -> surface(plan.device(), place))
+                    .distinct()
+                    .toList();
         }
-        return places().stream()
-                .flatMap(place -> surface(plan.device(), place).stream())
+        return earthReadings()
+                .flatMap(what -> what.earthSubject().stream())
+                .flatMap(subject -> switch (subject) {
+                    case PLUG_TO_PART -> Stream.<String>empty();
+                    case INLET_TO_PART, CORD -> Stream.of("recessed-pin");
+                    case REFERENCE_TO_PART -> Stream.of("metal");
+                })
                 .distinct()
                 .toList();
     }
 
     private List<String> places() {
-        return plan.readings().stream()
-                .map(Reading::obligation)
-                .filter(what -> what.phase() == Obligation.Phase.EARTH)
-                .flatMap(what -> what.place().stream())
-                .distinct()
-                .toList();
+        return earthReadings().flatMap(what -> what.place().stream()).distinct().toList();
     }
 
-    private static Optional<String> surface(Device device, String place) {
-        return device.touchPoints().stream()
+    private Stream<Obligation> earthReadings() {
+        return plan.readings().stream().map(Reading::obligation).filter(what -> what.phase() == Obligation.Phase.EARTH);
+    }
+
+    /** The earth of the cord's connector is neither a touch point nor an earth point: bare metal. */
+    private static String surface(Device device, String place) {
+        Optional<String> touched = device.touchPoints().stream()
                 .filter(point -> point.id().equals(place))
                 .map(point -> point.surface().word())
                 .findFirst();
+        Optional<String> stud = device.earthPoints().stream()
+                .filter(point -> point.id().equals(place))
+                .map(EarthPoint::terminal)
+                .findFirst();
+        return touched.or(() -> stud).orElse("metal");
     }
 
     /** All leads of the path's hookup together span the farthest point, with a fifth to spare. */

@@ -356,16 +356,15 @@ final class ReadingAudit {
     }
 
     private boolean exists(Obligation what, boolean otherSupply, boolean otherSource) {
-        List<Obligation> all = new ArrayList<>();
-        plan.readings().forEach(reading -> all.add(reading.obligation()));
-        return all.stream()
+        return plan.readings().stream()
+                .map(Reading::obligation)
                 .anyMatch(each -> each.quantity() == what.quantity()
-                        && each.demand().key().equals(what.demand().key())
+                        && each.state().fault() == what.state().fault()
+                        && (each.state().polarity() != what.state().polarity()) == otherSupply
                         && each.place().equals(what.place())
                         && each.component().equals(what.component())
                         && each.mode().equals(what.mode())
-                        && each.state().fault() == what.state().fault()
-                        && (each.state().polarity() != what.state().polarity()) == otherSupply
+                        && each.demand().equals(what.demand())
                         && each.sourcePolarity().equals(what.sourcePolarity()) != otherSource);
     }
 }

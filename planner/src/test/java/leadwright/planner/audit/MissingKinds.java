@@ -60,14 +60,6 @@ final class MissingKinds {
                         Invariant.EVEN));
     }
 
-    private static Plan unread(Plan plan, List<Reading> gone) {
-        Plan left = plan;
-        for (Reading each : gone) {
-            left = ReadingKinds.unread(left, each);
-        }
-        return left;
-    }
-
     private static List<Reading> which(Plan plan, Predicate<Obligation> of) {
         return plan.readings().stream()
                 .filter(reading -> of.test(reading.obligation()))
@@ -102,7 +94,7 @@ final class MissingKinds {
                                     && each.demand().equals(what.demand())
                                     && !alike.test(each));
                     return others && elsewhere
-                            ? Optional.of(unread(plan, which(plan, alike.and(own))))
+                            ? Optional.of(ReadingKinds.unread(plan, which(plan, alike.and(own))))
                             : Optional.empty();
                 });
     }
@@ -127,7 +119,7 @@ final class MissingKinds {
         return !plan.shortfalls().isEmpty()
                 ? Optional.empty()
                 : dice.pick(asked).map(quantity -> {
-                    Plan left = unread(plan, which(plan, what -> what.quantity() == quantity));
+                    Plan left = ReadingKinds.unread(plan, which(plan, what -> what.quantity() == quantity));
                     return with(with(left, "warnings", List.of()), "notApplicable", List.of());
                 });
     }
@@ -143,7 +135,7 @@ final class MissingKinds {
                             .map(Reading::obligation)
                             .anyMatch(each ->
                                     each.state().fault() == what.state().fault() && each.quantity() != what.quantity());
-                    return others ? Optional.of(unread(plan, which(plan, gone))) : Optional.empty();
+                    return others ? Optional.of(ReadingKinds.unread(plan, which(plan, gone))) : Optional.empty();
                 });
     }
 

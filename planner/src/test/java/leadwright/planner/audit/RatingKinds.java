@@ -226,24 +226,24 @@ final class RatingKinds {
 
     private static Optional<Plan> shorterPath(Plan plan, Dice dice) {
         List<Hookup> led = plan.hookups().stream()
-                .filter(hookup -> hookup.earth().stream()
-                        .anyMatch(path -> path.items().size() > 1 && path.pole().equals("part")))
+                .filter(hookup ->
+                        hookup.earth().stream().anyMatch(path -> path.items().size() > 1))
                 .toList();
-        return dice.pick(led).map(hookup -> {
-            EarthPath path = hookup.earth().stream()
-                    .filter(each -> each.items().size() > 1 && each.pole().equals("part"))
-                    .findFirst()
-                    .orElseThrow();
-            List<String> left = new java.util.ArrayList<>(path.items());
-            left.remove(dice.below(left.size()));
-            return WiringKinds.hookup(
-                    plan,
-                    hookup,
-                    with(
-                            hookup,
-                            "earth",
-                            Damage.first(hookup.earth(), path::equals, each -> with(each, "items", left))));
-        });
+        return dice.pick(led)
+                .flatMap(hookup -> dice.pick(
+                                hookup.earth(), path -> path.items().size() > 1)
+                        .map(path -> {
+                            List<String> left = new java.util.ArrayList<>(path.items());
+                            left.remove(dice.below(left.size()));
+                            return WiringKinds.hookup(
+                                    plan,
+                                    hookup,
+                                    with(
+                                            hookup,
+                                            "earth",
+                                            Damage.first(
+                                                    hookup.earth(), path::equals, each -> with(each, "items", left))));
+                        }));
     }
 
     /** The joint of the earth lead that a reading needs is left out, and its parting with it. */

@@ -5,10 +5,12 @@ import static leadwright.planner.audit.Damage.with;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import leadwright.catalog.device.PartType;
 import leadwright.catalog.house.FloatJoined;
 import leadwright.catalog.kit.AtRest;
@@ -155,13 +157,19 @@ final class ReadingKinds {
 
     /** Neither listed nor taken. */
     static Plan unread(Plan plan, Reading reading) {
-        List<Reading> left = new ArrayList<>(plan.readings());
-        left.remove(reading);
-        Step step = plan.steps().stream()
-                .filter(each -> each.reading().equals(Optional.of(reading.id())))
-                .findFirst()
-                .orElseThrow();
-        return with(Mend.without(plan, step), "readings", left);
+        return unread(plan, List.of(reading));
+    }
+
+    /** Neither listed nor taken. */
+    static Plan unread(Plan plan, List<Reading> gone) {
+        Set<String> ids = gone.stream().map(Reading::id).collect(Collectors.toSet());
+        List<Step> steps = plan.steps().stream()
+                .filter(step -> step.reading().filter(ids::contains).isEmpty())
+                .toList();
+        List<Reading> left = plan.readings().stream()
+                .filter(reading -> !ids.contains(reading.id()))
+                .toList();
+        return with(Mend.figures(Damage.steps(plan, steps)), "readings", left);
     }
 
     private static Optional<Hookup> hookup(Plan plan, Reading reading) {
