@@ -229,7 +229,7 @@ final class Bounds {
         for (Draft each : reached) {
             add(weighing, each, kinds, count);
         }
-        long size = scene.connections().size() * (scene.runs() ? 4L : 1L);
+        long size = scene.connections().size() * (scene.runs() ? 16L : 1L);
         long casesLeft = Math.min(MOST_CASES, MOST_WORK / Math.max(1, size));
         long[] weights = unit(core);
         for (int round = 0; round < MOST_ROUNDS && casesLeft > 0 && weighing.settled(); round++) {

@@ -109,7 +109,7 @@ final class Cover {
 
     /** Fitting tests of one search; a test of a large device, or of a row of jacks, takes longer. */
     private long budget() {
-        long size = scene.connections().size() * (scene.runs() ? 4L : 1L);
+        long size = scene.connections().size() * (scene.runs() ? 16L : 1L);
         return Math.min(400_000, MOST_WORK / Math.max(1, size));
     }
 

@@ -21,7 +21,7 @@ import leadwright.planner.wire.Arrangements.Arrangement;
 final class Ranking {
     private static final int MOST_ARRANGEMENTS = 1_500;
     /** Wires of all hookups together. */
-    private static final int MOST_CHAINS = 200;
+    private static final int MOST_CHAINS = 130;
 
     /** Changes weighed, where there are at most {@value #LARGE} connections, and where there are more. */
     private static final int MANY = 30;

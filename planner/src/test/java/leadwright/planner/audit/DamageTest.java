@@ -49,6 +49,7 @@ class DamageTest {
     void everyInvariantIsDamagedSomewhere() {
         Set<Invariant> damaged = EnumSet.noneOf(Invariant.class);
         ALL.forEach(each -> damaged.add(each.named()));
+        Kind.all().forEach(each -> damaged.add(each.named()));
         assertThat(damaged).containsExactlyInAnyOrderElementsOf(EnumSet.allOf(Invariant.class));
     }
 }

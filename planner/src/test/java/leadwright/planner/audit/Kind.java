@@ -1,9 +1,11 @@
 package leadwright.planner.audit;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import leadwright.planner.Plan;
 
 /**
@@ -14,6 +16,23 @@ import leadwright.planner.Plan;
  * @param damage empty where the plan has no place for it
  */
 record Kind(Invariant named, String what, Set<Invariant> also, BiFunction<Plan, Dice, Optional<Plan>> damage) {
+
+    /** Every kind, chapter by chapter. */
+    static List<Kind> all() {
+        return Stream.of(
+                        WiringKinds.all(),
+                        RatingKinds.all(),
+                        ReadingKinds.all(),
+                        MissingKinds.all(),
+                        LimitKinds.all(),
+                        StepKinds.all(),
+                        PrecedenceKinds.all(),
+                        HandKinds.all(),
+                        EarthLeadKinds.all(),
+                        FigureKinds.all())
+                .flatMap(List::stream)
+                .toList();
+    }
 
     static Kind of(Invariant named, String what, BiFunction<Plan, Dice, Optional<Plan>> damage, Invariant... also) {
         Set<Invariant> others = EnumSet.noneOf(Invariant.class);

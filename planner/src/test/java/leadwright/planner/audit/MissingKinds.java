@@ -125,6 +125,10 @@ final class MissingKinds {
     }
 
     private static Optional<Plan> withoutFault(Plan plan, Dice dice) {
+        // A reading that the kit does not allow is no silence.
+        if (!plan.shortfalls().isEmpty()) {
+            return Optional.empty();
+        }
         return dice.pick(
                         plan.readings(), reading -> reading.obligation().state().fault() != Fault.NONE)
                 .flatMap(reading -> {

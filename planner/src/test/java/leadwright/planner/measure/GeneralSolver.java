@@ -93,7 +93,7 @@ final class GeneralSolver {
             }
         }
         Solver solver = model.getSolver();
-        solver.limitTime(Math.max(1, (endsAt - System.nanoTime()) / 1_000_000) + "ms");
+        solver.limitTime(Math.max(1, (endsAt - System.nanoTime()) / 1_000_000));
         if (solver.solve()) {
             return Answer.YES;
         }
