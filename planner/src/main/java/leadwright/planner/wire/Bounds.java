@@ -346,15 +346,17 @@ final class Bounds {
     }
 
     private Bound bound(long[] scaled, long scaledHeaviest, long cases, int[] kinds) {
-        long divisor = scaledHeaviest;
+        long divisor = 0;
         for (long weight : scaled) {
             divisor = gcd(divisor, weight);
         }
+        divisor = Math.max(1, divisor);
         long[] weights = new long[scaled.length];
         for (int i = 0; i < weights.length; i++) {
             weights[i] = scaled[i] / divisor;
         }
-        long heaviest = scaledHeaviest / divisor;
+        // Every set weighs a multiple of what divides all weights.
+        long heaviest = Math.max(1, scaledHeaviest / divisor);
         long sum = sum(weights);
         int hookups = (int) ((sum + heaviest - 1) / heaviest);
         String argument = "Give the demands these weights: " + listed(weights, kinds) + ". They weigh " + sum
