@@ -21,8 +21,6 @@ import java.util.Optional;
 final class Fit {
     private static final int MOST_SUMS = 6_000;
     /** Where a plain kit gives a fitting without prices. */
-    private static final long MOST_WAYS = 120;
-
     private static final int MOST_PRICED_SUMS = 300;
 
     private final Scene scene;
@@ -31,7 +29,7 @@ final class Fit {
     private final int[] leafOf;
     private final Map<Duty, Tray> trays = new HashMap<>();
     private final Map<String, Verdict> known = new HashMap<>();
-    private final Map<PlaceKey, Verdict> byPlaces = new HashMap<>();
+    private final PlainFit plainFit;
     private final int mostArrangements;
     private final boolean mayBePlain;
     private long asked;
@@ -53,6 +51,7 @@ final class Fit {
         this.earthLead = earthLead;
         this.leaves = scene.leaves().stream().distinct().toList();
         this.leafOf = scene.leaves().stream().mapToInt(leaves::indexOf).toArray();
+        this.plainFit = new PlainFit(scene, leaves, this::tray);
     }
 
     /**
@@ -83,12 +82,7 @@ final class Fit {
             return Verdict.YES;
         }
         if (!scene.runs() && plain(draft)) {
-            int[][] counts = counts(draft);
-            Verdict verdict = byPlaces.computeIfAbsent(
-                    PlaceKey.of(draft, counts),
-                    key -> earthOf(draft)
-                            .map(earth -> places(draft, counts).verdict(earth))
-                            .orElse(Verdict.NO));
+            Verdict verdict = plainFit.verdict(draft, counts(draft));
             if (verdict != Verdict.UNKNOWN) {
                 return verdict;
             }
@@ -98,71 +92,19 @@ final class Fit {
                 key(draft, clusters), key -> search(draft, clusters, false).verdict());
     }
 
-    /** What the test by places depends on: duty, earth lead, and the cells in any order. */
-    private record PlaceKey(Duty duty, boolean earth, java.nio.IntBuffer cells) {
-        static PlaceKey of(Draft draft, int[][] counts) {
-            int leaves = counts.length == 0 ? 0 : counts[0].length;
-            int[] cells = new int[counts.length * leaves];
-            int[][] sorted = counts.clone();
-            Arrays.sort(sorted, Arrays::compare);
-            for (int cell = 0; cell < sorted.length; cell++) {
-                System.arraycopy(sorted[cell], 0, cells, cell * leaves, leaves);
-            }
-            return new PlaceKey(draft.duty(), draft.earth(), java.nio.IntBuffer.wrap(cells));
-        }
-    }
-
     /**
      * The cheapest fitting of a draft that fits: least handling at the patient connections, then fewest contacts, then items,
      * then least lead where mains is put on, then least lead.
      */
     Fitting best(Draft draft) {
         List<Cluster> clusters = clusters(draft);
-        boolean quick = plain(draft) && tooManyWays(draft, clusters);
+        boolean quick = plain(draft) && plainFit.tooManyWays(draft, clusters);
         Found found = quick ? Found.unknown() : search(draft, clusters, true);
         if (found.verdict() != Verdict.YES) {
             // Cost makes more options worth keeping: without it the search is the one that said yes.
             found = search(draft, clusters, false);
         }
         return found.fitting().orElseThrow();
-    }
-
-    /** Whether the ways to give gathering items to cells are too many to look at each. */
-    private boolean tooManyWays(Draft draft, List<Cluster> clusters) {
-        PlainKit kit = tray(draft.duty()).plain(leaves).orElseThrow();
-        long ways = 0;
-        for (Cluster cluster : new java.util.LinkedHashSet<>(clusters)) {
-            long own = Math.min(cluster.size(), scene.jackCount() - clusters.size() + 1);
-            int further = cluster.size() - 1;
-            for (PlainKit.Fan fan : kit.fans()) {
-                own *= 1 + Math.min(fan.stock(), (further + fan.gain() - 1) / Math.max(1, fan.gain()));
-            }
-            for (PlainKit.Comb comb : kit.combs()) {
-                int wires = counts(cluster)[comb.leaf()];
-                own *= 1 + Math.min(comb.stock(), (wires + comb.branches() - 1) / comb.branches());
-            }
-            // Which kind of wire takes which of the places at different depths.
-            int widest = cluster.groups().stream()
-                    .mapToInt(Cluster.Group::count)
-                    .max()
-                    .orElse(0);
-            boolean first = true;
-            for (Cluster.Group group : cluster.groups()) {
-                if (first && group.count() == widest) {
-                    first = false;
-                } else {
-                    own = Math.min(MOST_WAYS + 1, own * (1 + group.count()));
-                }
-            }
-            ways = Math.min(MOST_WAYS + 1, ways + Math.min(MOST_WAYS + 1, own));
-        }
-        return ways > MOST_WAYS;
-    }
-
-    private int[] counts(Cluster cluster) {
-        int[] counts = new int[leaves.size()];
-        cluster.groups().forEach(group -> counts[leaves.indexOf(group.leaf())] += group.count());
-        return counts;
     }
 
     /** What the menus have cost so far: a measure that is the same on every machine. */
@@ -261,9 +203,9 @@ final class Fit {
     private Found kit(Draft draft, List<Cluster> clusters, boolean priced, List<Integer> row) {
         Tray tray = tray(draft.duty());
         if (!priced && !row.isEmpty() && plain(draft)) {
-            Found found = plainly(draft, row);
+            PlainFit.Found found = plainFit.find(draft, counts(draft), row);
             if (found.verdict() != Verdict.UNKNOWN) {
-                return found;
+                return new Found(found.verdict(), found.fitting());
             }
         }
         Stock stock = tray.stock();
@@ -312,42 +254,7 @@ final class Fit {
     private boolean plain(Draft draft) {
         return mayBePlain
                 && (!draft.duty().mains() || capped(draft).findAny().isEmpty())
-                && tray(draft.duty()).plain(leaves).isPresent();
-    }
-
-    private Found plainly(Draft draft, List<Integer> row) {
-        int[][] counts = counts(draft);
-        Optional<List<int[]>> earth = earthOf(draft);
-        if (earth.isEmpty()) {
-            return Found.no();
-        }
-        Places places = places(draft, counts);
-        Verdict verdict = places.verdict(earth.get());
-        if (verdict != Verdict.YES) {
-            return verdict == Verdict.NO ? Found.no() : Found.unknown();
-        }
-        Tray tray = tray(draft.duty());
-        Plainly plainly = new Plainly(
-                tray, tray.plain(leaves).orElseThrow(), leaves, counts, scene.jackSocket(), scene.jackCount());
-        return new Found(verdict, Optional.of(plainly.fitting(places.answer().orElseThrow(), row)));
-    }
-
-    private Places places(Draft draft, int[][] counts) {
-        return new Places(tray(draft.duty()).plain(leaves).orElseThrow(), counts, scene.jackCount());
-    }
-
-    /** Scarce pieces of each choice of earth lead: none where none is asked for, empty where there is no choice. */
-    private Optional<List<int[]>> earthOf(Draft draft) {
-        if (!draft.earth()) {
-            return Optional.of(List.of());
-        }
-        Tray tray = tray(draft.duty());
-        List<int[]> earth = new ArrayList<>();
-        for (EarthLead.Choice choice : tray.earth()) {
-            int[] use = tray.stock().of(choice.use());
-            earth.add(Arrays.copyOf(use, use.length - 1));
-        }
-        return earth.isEmpty() ? Optional.empty() : Optional.of(earth);
+                && plainFit.isPlain(draft.duty());
     }
 
     private int[][] counts(Draft draft) {
