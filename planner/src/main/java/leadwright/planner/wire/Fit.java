@@ -252,9 +252,7 @@ final class Fit {
 
     /** Whether only numbers of places count, so that phase 6a tells. */
     private boolean plain(Draft draft) {
-        return mayBePlain
-                && (!draft.duty().mains() || capped(draft).findAny().isEmpty())
-                && plainFit.isPlain(draft.duty());
+        return mayBePlain && (!draft.duty().mains() || capped(draft).findAny().isEmpty()) && plainFit.isPlain(draft);
     }
 
     private int[][] counts(Draft draft) {

@@ -93,8 +93,12 @@ final class Places {
             return choose(from + 1, earth);
         }
         PlainKit.Comb each = kit.combs().get(comb);
+        if (each.leaf() != leaf) {
+            // What the cell has of it stays: it may have been given for its other wires.
+            return fill(from, cell, leaf, comb + 1, earth);
+        }
         int open = Math.max(0, counts[cell][leaf] - seated(cell, leaf));
-        int most = each.leaf() == leaf ? Math.min(left[comb], (open + each.branches() - 1) / each.branches()) : 0;
+        int most = Math.min(left[comb], (open + each.branches() - 1) / each.branches());
         for (int taken = most; taken >= 0; taken--) {
             combs[cell][comb] = taken;
             left[comb] -= taken;

@@ -33,8 +33,15 @@ final class PlainFit {
     /** @param fitting present where it fits */
     record Found(Verdict verdict, Optional<Fit.Fitting> fitting) {}
 
-    boolean isPlain(Duty duty) {
-        return trays.apply(duty).plain(leaves).isPresent();
+    /** Not where the earth lead could take a gathering item: those are counted for the cells alone. */
+    boolean isPlain(Draft draft) {
+        Tray tray = trays.apply(draft.duty());
+        return tray.plain(leaves).isPresent()
+                && (!draft.earth() || tray.earth().stream().noneMatch(choice -> gathers(tray, choice)));
+    }
+
+    private static boolean gathers(Tray tray, EarthLead.Choice choice) {
+        return tray.bench().parts().stream().anyMatch(part -> part.gathers() && choice.use()[part.piece()] > 0);
     }
 
     private PlainKit kit(Duty duty) {

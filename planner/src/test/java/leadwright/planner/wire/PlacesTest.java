@@ -38,6 +38,7 @@ class PlacesTest {
                     Rig.item("pin", ItemKind.ADAPTER, "tp15-pin", Rig.PLUG, 1 + random.nextInt(pins)),
                     Rig.fanOut("fan", Rig.PLUG, Rig.SOCKET, 2 + random.nextInt(4), 1 + random.nextInt(3)),
                     Rig.fanOut("wide", Rig.PLUG, Rig.SOCKET, 3 + random.nextInt(5), 1),
+                    Rig.fanOut("rail", Rig.PLUG, "snap-stud", 2 + random.nextInt(3), random.nextInt(3)),
                     Rig.fanOut("comb", Rig.PLUG, "tp15-pin", 2 + random.nextInt(4), 1 + random.nextInt(2)));
             List<String> names = new ArrayList<>(Rig.names(device));
             List<Obligation> obligations = new ArrayList<>();
