@@ -113,20 +113,6 @@ final class Draft {
         return set;
     }
 
-    /** Whether the connection is a cell of its own. */
-    boolean isAlone(int connection) {
-        return cell[connection] >= 0 && sizes[cell[connection]] == 1;
-    }
-
-    /** Cells of several connections. */
-    int divisible() {
-        int count = 0;
-        for (int size : sizes) {
-            count += size > 1 ? 1 : 0;
-        }
-        return count;
-    }
-
     int present() {
         int count = 0;
         for (int each : cell) {

@@ -32,7 +32,6 @@ final class Fit {
     private final PlainFit plainFit;
     private final int mostArrangements;
     private final boolean mayBePlain;
-    private long asked;
 
     Fit(Scene scene, EarthLead earthLead) {
         this(scene, earthLead, Gather.MOST_ARRANGEMENTS);
@@ -69,7 +68,6 @@ final class Fit {
 
     /** Whether the draft fits; that its members may share a hookup has been seen to. */
     Verdict fits(Draft draft) {
-        asked++;
         for (Requirement member : draft.members()) {
             if (scene.conflict()[member.index()][member.index()]) {
                 return Verdict.NO;
@@ -110,10 +108,6 @@ final class Fit {
     /** What the menus have cost so far: a measure that is the same on every machine. */
     long work() {
         return trays.values().stream().mapToLong(Tray::work).sum();
-    }
-
-    long asked() {
-        return asked;
     }
 
     Tray tray(Duty duty) {

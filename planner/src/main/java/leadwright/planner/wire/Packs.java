@@ -14,9 +14,9 @@ import java.util.function.ToLongFunction;
  * <p>Needs: fitting test, twins of the requirements on offer, their weights. Gives: the heaviest set that fits one hookup,
  * or every largest set that is heavy enough. Method: take or leave the next requirement that still fits; after leaving one,
  * its twins as seen from here are left too; a branch that cannot become heavy enough is cut. Cost: exponential at worst, with
- * a budget. Proof: what fits stays fitting with less, so what does not fit now never will. A requirement that measures one
- * connection alone splits a cell of its own off, and a cell that is split leaves at most one alone for nothing; so no more
- * come than there are free jacks and cells to split.
+ * a budget. Proof: what fits stays fitting with less, so what does not fit now never will. The sets that a hookup ties are
+ * sums of its bundles, and bundles that are cut further are sums of the pieces; so beside those there are, no more independent
+ * ones come than there are free jacks ({@link Span}).
  */
 final class Packs {
     private static final int MOST_HEAVY = 12;
