@@ -35,7 +35,7 @@ final class Cover {
         Pairs pairs = new Pairs(scene, fit);
         Greedy greedy = new Greedy(scene, fit, canon, core);
         Bounds bounds = new Bounds(scene, fit, twins, pairs, core);
-        Bounds.Bound bound = bounds.quick(greedy.best().size());
+        Bound bound = bounds.quick(greedy.best().size());
         greedy.usual(bound.hookups());
         if (greedy.best().size() == 2) {
             bound = whole(core, bound);
@@ -46,13 +46,17 @@ final class Cover {
         greedy.shuffled(bound.hookups());
         if (greedy.best().size() > bound.hookups()) {
             bound = bounds.best(bound, greedy.best());
-            greedy.along(bounds.promising(), bound.hookups());
+            greedy.along(bounds.dual().promising(), bound.hookups());
         }
-        return close(greedy.best(), bound, core, canon, pairs);
+        List<Draft> best = greedy.best();
+        if (best.size() > bound.hookups() && !bounds.dual().met().isEmpty()) {
+            best = new Dive(scene, fit, twins, core, bounds.dual().met()).best(best, bound.hookups());
+        }
+        return close(best, bound, core, canon, pairs);
     }
 
     /** All together in one hookup: if that fails there are two at least. */
-    private Bounds.Bound whole(List<Requirement> core, Bounds.Bound bound) {
+    private Bound whole(List<Requirement> core, Bound bound) {
         if (bound.hookups() > 1) {
             return bound;
         }
@@ -73,7 +77,7 @@ final class Cover {
     }
 
     /** Closes the gap between bound and answer, as far as the budget goes. */
-    private Covering close(List<Draft> reached, Bounds.Bound bound, List<Requirement> core, Canon canon, Pairs pairs) {
+    private Covering close(List<Draft> reached, Bound bound, List<Requirement> core, Canon canon, Pairs pairs) {
         List<Draft> best = reached;
         int lower = bound.hookups();
         StringBuilder argument = new StringBuilder(bound.argument());

@@ -68,6 +68,20 @@ final class Draft {
         return new Draft(List.copyOf(all), next, count, duty.and(more.duty()), earth || more.earth(), floatApart);
     }
 
+    /** How many cells there are with one requirement more, at least; no more are counted than one too many. */
+    int cellsWith(Requirement more, int most) {
+        boolean[] seen = new boolean[(cells + 1) * 4];
+        int count = 0;
+        for (int e = 0; e < cell.length && count <= most; e++) {
+            int key = (cell[e] + 1) * 4 + more.role()[e];
+            if (key > 0 && !seen[key]) {
+                seen[key] = true;
+                count++;
+            }
+        }
+        return count;
+    }
+
     /** Whether a connection floats in the requirement that is added, or, new with it, in those before. */
     private static boolean floats(int was, int role, Requirement more, boolean asked) {
         return was < 0 ? asked : role == 0 && !more.all().isEmpty();

@@ -63,7 +63,8 @@ final class Fit {
 
     /** A draft that already fits, with one requirement more. */
     Verdict fits(Draft draft, Requirement more) {
-        return draft.suits(scene, more) ? fits(draft.with(more)) : Verdict.NO;
+        boolean may = draft.suits(scene, more) && draft.cellsWith(more, scene.jackCount()) <= scene.jackCount();
+        return may ? fits(draft.with(more)) : Verdict.NO;
     }
 
     /** Whether the draft fits; that its members may share a hookup has been seen to. */

@@ -20,7 +20,7 @@ final class Partition {
 
     private final Scene scene;
     private final Fit fit;
-    private final Bounds.Bound bound;
+    private final Bound bound;
     private final Canon canon;
     private final long mostCases;
     private final Pairs pairs;
@@ -29,7 +29,7 @@ final class Partition {
     private long cases;
     private boolean unknown;
 
-    Partition(Scene scene, Fit fit, Bounds.Bound bound, Canon canon, Pairs pairs, long mostCases) {
+    Partition(Scene scene, Fit fit, Bound bound, Canon canon, Pairs pairs, long mostCases) {
         this.scene = scene;
         this.fit = fit;
         this.bound = bound;

@@ -2,7 +2,10 @@ package leadwright.planner.wire;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Phase 8a: weights that make the counting bound as strong as weights can.
@@ -17,16 +20,21 @@ final class Weighing {
     private static final double TINY = 1e-9;
     private static final double NUDGE = 1e-5;
     /** Numbers touched by changes. */
-    private static final long MOST_WORK = 1_500_000_000;
+    private static final long MOST_WORK = 1_500_000_000L;
 
     private final int[] counts;
     private final List<int[]> patterns = new ArrayList<>();
+    private final Set<java.nio.IntBuffer> known = new HashSet<>();
+    /** By pattern, the kinds that it has members of. */
+    private final List<int[]> present = new ArrayList<>();
+
     private final double[][] inverse;
     private final double[] taken;
     /** What stands in each row: a pattern's number, or the kind of a surplus as −1 − kind. */
     private final int[] basis;
 
     private int changes;
+    private long scanned;
 
     /** @param counts how many of each kind; to begin with each is on its own */
     Weighing(int[] counts) {
@@ -38,7 +46,7 @@ final class Weighing {
         for (int kind = 0; kind < kinds; kind++) {
             int[] alone = new int[kinds];
             alone[kind] = 1;
-            patterns.add(alone);
+            add(alone);
             inverse[kind][kind] = 1;
             // A little more of each, all different: without it many changes would change nothing.
             taken[kind] = counts[kind] + NUDGE * ((kind * 0.6180339887) % 1);
@@ -48,7 +56,14 @@ final class Weighing {
 
     /** Adds a set that fits one hookup; returns whether it is new. */
     boolean add(int[] pattern) {
-        return patterns.stream().noneMatch(known -> Arrays.equals(known, pattern)) && patterns.add(pattern);
+        if (!known.add(java.nio.IntBuffer.wrap(pattern))) {
+            return false;
+        }
+        patterns.add(pattern);
+        present.add(IntStream.range(0, pattern.length)
+                .filter(kind -> pattern[kind] != 0)
+                .toArray());
+        return true;
     }
 
     /** Changes the cover until no set known weighs more than 1 and no weight is negative. */
@@ -60,10 +75,9 @@ final class Weighing {
             for (int p = 0; p < patterns.size(); p++) {
                 double excess = -1;
                 int[] pattern = patterns.get(p);
-                for (int kind = 0; kind < pattern.length; kind++) {
-                    if (pattern[kind] != 0) {
-                        excess += pattern[kind] * weights[kind];
-                    }
+                scanned += present.get(p).length;
+                for (int kind : present.get(p)) {
+                    excess += pattern[kind] * weights[kind];
                 }
                 if (excess > most) {
                     most = excess;
@@ -91,7 +105,7 @@ final class Weighing {
                 direction[row] = -inverse[row][-1 - column];
             } else {
                 int[] pattern = patterns.get(column);
-                for (int kind = 0; kind < kinds; kind++) {
+                for (int kind : present.get(column)) {
                     direction[row] += inverse[row][kind] * pattern[kind];
                 }
             }
@@ -157,16 +171,25 @@ final class Weighing {
 
     /** Whether the cover is the best of the sets known. */
     boolean settled() {
-        return (long) changes * counts.length * (counts.length + patterns.size()) < MOST_WORK;
+        return (long) changes * counts.length * counts.length + scanned < MOST_WORK;
     }
 
     /** Sets of which the cover takes something, most first. */
     List<int[]> used() {
-        return java.util.stream.IntStream.range(0, basis.length)
+        return IntStream.range(0, basis.length)
                 .filter(row -> basis[row] >= 0 && taken[row] > TINY)
                 .boxed()
                 .sorted(java.util.Comparator.comparingDouble((Integer row) -> -taken[row]))
                 .map(row -> patterns.get(basis[row]))
+                .toList();
+    }
+
+    /** How much of each of {@link #used} the cover takes. */
+    List<Double> shares() {
+        return IntStream.range(0, basis.length)
+                .filter(row -> basis[row] >= 0 && taken[row] > TINY)
+                .mapToObj(row -> taken[row])
+                .sorted(java.util.Comparator.reverseOrder())
                 .toList();
     }
 
