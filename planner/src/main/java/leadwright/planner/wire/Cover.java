@@ -7,8 +7,8 @@ import java.util.Optional;
  * Phase 9: the fewest hookups.
  *
  * <p>Needs: fitting test, requirements that each fit a hookup. Gives: hookups that serve them all, a lower bound, and the
- * argument. Method: greedy hookups in several orders; the bounds of phase 8; where these do not meet, the search of phase 9a
- * for every number in between. Cost: that of its parts; a search that ends at its budget leaves an honest gap. Proof: the
+ * argument. Method: greedy hookups in several orders; the bounds of phase 8; where these do not meet, dives of phase 9c, then
+ * the search of phase 9a for every number in between. Cost: that of its parts; a search that ends at its budget leaves an honest gap. Proof: the
  * answer is a wiring, the bound is an argument, and a number in between is ruled out by a search that ended.
  */
 final class Cover {

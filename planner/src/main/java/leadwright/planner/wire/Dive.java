@@ -10,7 +10,7 @@ import java.util.Random;
 import java.util.Set;
 
 /**
- * Phase 9d: hookups along the fractional cover.
+ * Phase 9c: hookups along the fractional cover.
  *
  * <p>Needs: sets that fit one hookup, as phase 8 met them. Gives: few hookups that serve all, perhaps. Method: settle the
  * fractional cover of what is left, let further sets of weight above 1 enter, make the set of which the cover takes most a
@@ -21,6 +21,10 @@ final class Dive {
     private static final int MOST_ROUNDS = 12;
     private static final int SCALE = 27_720;
     private static final int MOST_DIVES = 8;
+    private static final double ROUNDING = 2e-3;
+    /** What a cover takes of a set that it takes whole. */
+    private static final double WHOLE = 0.99;
+
     private static final long MOST_CASES = 20_000;
     /** Counted cells times connections. */
     private static final long MOST_WORK = 200_000_000;
@@ -45,10 +49,10 @@ final class Dive {
         pool.add(new LinkedHashSet<>(draft.members()));
     }
 
-    /** The fewest hookups found, where no dive does better those that are known. */
+    /** The fewest hookups found, those that are known where no dive does better. */
     List<Draft> best(List<Draft> known, int enough) {
         List<Draft> best = known;
-        long most = MOST_WORK / Math.max(1, scene.connections().size());
+        long most = MOST_WORK / Math.max(1, scene.connections().size() * (scene.runs() ? 16L : 1L));
         for (int dive = 0; dive < MOST_DIVES && best.size() > enough && work < most; dive++) {
             best = among(best.size() - 1, dive == 0, most).orElse(best);
         }
@@ -62,7 +66,7 @@ final class Dive {
         while (!left.isEmpty()) {
             Step step = new Step(left);
             double value = step.settle();
-            if (work > most || chosen.size() + (int) Math.ceil(value - 2e-3) > hookups) {
+            if (work > most || chosen.size() + (int) Math.ceil(value - ROUNDING) > hookups) {
                 return Optional.empty();
             }
             for (List<Requirement> set : step.take(first)) {
@@ -147,7 +151,7 @@ final class Dive {
             List<int[]> used = weighing.used();
             List<Double> shares = weighing.shares();
             for (int i = 0; i < used.size(); i++) {
-                if (shares.get(i) > 0.99) {
+                if (shares.get(i) > WHOLE) {
                     whole.add(byPattern.get(java.nio.IntBuffer.wrap(used.get(i))));
                 }
             }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 /**
  * A hookup as a set of requirements: the connections that they need present, cut into cells. Two connections are in one
@@ -137,22 +139,19 @@ final class Draft {
 
     /** The sets that the tester must tie, as bit masks of cells, each once; single cells need no tie and are left out. */
     List<Integer> ties() {
-        return members.stream()
-                .flatMap(member -> java.util.stream.IntStream.rangeClosed(1, 3).mapToObj(role -> mask(member, role)))
-                .filter(mask -> Integer.bitCount(mask) > 1)
-                .distinct()
-                .sorted()
-                .toList();
-    }
-
-    private int mask(Requirement member, int role) {
-        int mask = 0;
-        for (int e = member.all().nextSetBit(0); e >= 0; e = member.all().nextSetBit(e + 1)) {
-            if (member.role()[e] == role) {
-                mask |= 1 << cell[e];
+        SortedSet<Integer> ties = new TreeSet<>();
+        for (Requirement member : members) {
+            int[] masks = new int[4];
+            for (int e = member.all().nextSetBit(0); e >= 0; e = member.all().nextSetBit(e + 1)) {
+                masks[member.role()[e]] |= 1 << cell[e];
+            }
+            for (int role = Requirement.MEASURED; role <= Requirement.EARTHED; role++) {
+                if (Integer.bitCount(masks[role]) > 1) {
+                    ties.add(masks[role]);
+                }
             }
         }
-        return mask;
+        return List.copyOf(ties);
     }
 
     /** Whether it may take the requirement as far as other requirements are concerned. */

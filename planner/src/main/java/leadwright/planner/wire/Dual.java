@@ -139,7 +139,7 @@ final class Dual {
     }
 
     private long fittings(long most) {
-        long size = scene.connections().size() * (scene.runs() ? 16L : 1L);
+        long size = scene.connections().size() * (scene.runs() ? 6L : 1L);
         return Math.min(most, MOST_WORK / Math.max(1, size));
     }
 

@@ -29,6 +29,7 @@ final class Fit {
     private final int[] leafOf;
     private final Map<Duty, Tray> trays = new HashMap<>();
     private final Map<String, Verdict> known = new HashMap<>();
+    private final Map<Duty, Boolean> links = new HashMap<>();
     private final PlainFit plainFit;
     private final int mostArrangements;
     private final boolean mayBePlain;
@@ -86,9 +87,26 @@ final class Fit {
                 return verdict;
             }
         }
+        if (scene.runs() && plain(draft)) {
+            boolean row = Row.isOrderable(draft.cells(), draft.ties());
+            if (!row && !mayLink(draft.duty())) {
+                return Verdict.NO;
+            }
+            Verdict verdict = row ? plainFit.verdict(draft, counts(draft)) : Verdict.UNKNOWN;
+            if (verdict != Verdict.UNKNOWN) {
+                return verdict;
+            }
+        }
         List<Cluster> clusters = clusters(draft);
         return known.computeIfAbsent(
                 key(draft, clusters), key -> search(draft, clusters, false).verdict());
+    }
+
+    /** Whether some cell could stand on several jacks that kit items join. */
+    boolean mayLink(Duty wanted) {
+        return links.computeIfAbsent(
+                wanted,
+                duty -> scene.linksHelp() && tray(duty).mostLinks() + tray(duty).unsearchedLinks() > 0);
     }
 
     /**
@@ -204,7 +222,7 @@ final class Fit {
             }
         }
         Stock stock = tray.stock();
-        long[] capacitance = new long[(int) capped(draft).count()];
+        long[] capacitance = new long[(int) Caps.capped(draft).count()];
         List<Sum> sums = List.of(Sum.none(new int[stock.limits().length], capacitance));
         boolean complete = true;
         if (draft.earth()) {
@@ -227,8 +245,8 @@ final class Fit {
                         continue;
                     }
                     int[] use = plus(sum.use(), option.use());
-                    long[] capacity = plus(sum.capacitance(), option, draft, cell);
-                    if (stock.holds(use) && withinCapacitance(capacity, draft)) {
+                    long[] capacity = Caps.plus(sum.capacitance(), option, draft, cell);
+                    if (stock.holds(use) && Caps.withinCapacitance(capacity, draft)) {
                         add(next, sum.and(option, mains, use, capacity), priced);
                     }
                 }
@@ -247,7 +265,9 @@ final class Fit {
 
     /** Whether only numbers of places count, so that phase 6a tells. */
     private boolean plain(Draft draft) {
-        return mayBePlain && (!draft.duty().mains() || capped(draft).findAny().isEmpty()) && plainFit.isPlain(draft);
+        return mayBePlain
+                && (!draft.duty().mains() || Caps.capped(draft).findAny().isEmpty())
+                && plainFit.isPlain(draft);
     }
 
     private int[][] counts(Draft draft) {
@@ -321,39 +341,6 @@ final class Fit {
         return sum;
     }
 
-    /** Requirements with a hard limit on the capacitance of what they measure. */
-    private static java.util.stream.Stream<Requirement> capped(Draft draft) {
-        return draft.members().stream().filter(member -> member.capacitance().isPresent());
-    }
-
-    private static long[] plus(long[] sums, Option option, Draft draft, int cell) {
-        if (sums.length == 0) {
-            return sums;
-        }
-        long[] next = sums.clone();
-        List<Requirement> members = capped(draft).toList();
-        int first = draft.connectionsOf(cell).nextSetBit(0);
-        for (int i = 0; i < next.length; i++) {
-            if (members.get(i).role()[first] == Requirement.MEASURED) {
-                next[i] += option.femtofarads();
-            }
-        }
-        return next;
-    }
-
-    private static boolean withinCapacitance(long[] sums, Draft draft) {
-        if (sums.length == 0) {
-            return true;
-        }
-        List<Requirement> members = capped(draft).toList();
-        for (int i = 0; i < sums.length; i++) {
-            if (sums[i] > members.get(i).capacitance().getAsLong()) {
-                return false;
-            }
-        }
-        return true;
-    }
-
     private List<Cluster> clusters(Draft draft) {
         return Arrays.stream(counts(draft))
                 .map(each -> Cluster.of(leaves, each))
@@ -362,7 +349,7 @@ final class Fit {
 
     private String key(Draft draft, List<Cluster> clusters) {
         List<String> cells = new ArrayList<>();
-        boolean ordered = scene.runs() || capped(draft).findAny().isPresent();
+        boolean ordered = scene.runs() || Caps.capped(draft).findAny().isPresent();
         for (Cluster cluster : clusters) {
             cells.add(cluster.groups().stream()
                     .map(group -> leaves.indexOf(group.leaf()) + "x" + group.count())
@@ -376,7 +363,7 @@ final class Fit {
         if (scene.runs()) {
             key.append(draft.ties());
         }
-        capped(draft).forEach(member -> {
+        Caps.capped(draft).forEach(member -> {
             key.append(';').append(member.capacitance().getAsLong());
             for (int cell = 0; cell < draft.cells(); cell++) {
                 int first = draft.connectionsOf(cell).nextSetBit(0);

@@ -84,7 +84,10 @@ final class Heavy {
                     && !scene.floatApart()
                     && !each.earth()
                     && each.capacitance().isEmpty()
-                    && !each.all().isEmpty();
+                    && !each.all().isEmpty()
+                    && order.stream()
+                            .noneMatch(other -> scene.conflict()[each.index()][other.index()]
+                                    || scene.conflict()[other.index()][each.index()]);
         }
         this.cuts = new Cuts(scene.connections().size(), jacks, order);
         this.left = new boolean[order.size()];
@@ -134,8 +137,7 @@ final class Heavy {
 
     /** Whether a hookup that serves the draft and is cut no further serves this too. */
     private boolean comesAlong(Draft draft, int each) {
-        Requirement requirement = order.get(each);
-        return free[each] && requirement.duty().within(draft.duty()) && draft.suits(scene, requirement);
+        return free[each] && order.get(each).duty().within(draft.duty());
     }
 
     /** Looks at all that may be taken; returns whether something heavy enough was found. */

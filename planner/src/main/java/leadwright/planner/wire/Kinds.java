@@ -75,9 +75,17 @@ final class Kinds {
         weights[kindOf[candidate]] -= candidateWeights[candidate];
     }
 
-    /** Weight of all that lead to the same cells as this one. */
+    /** Most that this one weighs with others where one jack is free: what leads to the same cells, and what adds none. */
     long mostWith(int candidate) {
-        return weights[kindOf[candidate]];
+        int own = kindOf[candidate];
+        if (adds[own] == 0) {
+            return most(1);
+        }
+        long sum = weights[own];
+        for (int kind = 0; kind < kinds; kind++) {
+            sum += adds[kind] == 0 ? weights[kind] : 0;
+        }
+        return sum;
     }
 
     /** Most that some of those that are left can weigh with so many free jacks. */

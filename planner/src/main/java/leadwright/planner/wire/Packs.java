@@ -1,6 +1,7 @@
 package leadwright.planner.wire;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -16,10 +17,13 @@ import java.util.function.ToLongFunction;
  * its twins as seen from here are left too; a branch that cannot become heavy enough is cut. Cost: exponential at worst, with
  * a budget. Proof: what fits stays fitting with less, so what does not fit now never will. The sets that a hookup ties are
  * sums of its bundles, and bundles that are cut further are sums of the pieces; so beside those there are, no more independent
- * ones come than there are free jacks ({@link Span}).
+ * ones come than there are free jacks f ({@link Span}). Of sets that lie in a space of f dimensions any f + 1 have some that
+ * add up to nothing; where no f + 1 or fewer do, there are f at most.
  */
 final class Packs {
     private static final int MOST_HEAVY = 12;
+    /** Of more that are sums no combinations are looked at. */
+    private static final int MOST_SUMS = 6;
 
     private final Scene scene;
     private final Fit fit;
@@ -30,6 +34,7 @@ final class Packs {
     private final Optional<Pairs> pairs;
     private final boolean[] out;
     private final long mostCases;
+    private final boolean ends;
     private boolean unknownFits;
     private boolean unknownMet;
     private long cases;
@@ -60,6 +65,7 @@ final class Packs {
         this.weight = weight;
         this.out = new boolean[scene.requirements().size()];
         this.mostCases = mostCases;
+        this.ends = scene.runs() && offered.stream().noneMatch(each -> fit.mayLink(each.duty()));
     }
 
     /** The heaviest set that fits; what may or may not fit counts as fitting, so that the weight is an upper bound. */
@@ -87,6 +93,15 @@ final class Packs {
         Draft nothing = Draft.empty(scene);
         List<Requirement> heaviestFirst = new ArrayList<>(offered);
         heaviestFirst.sort(Comparator.comparingLong((Requirement each) -> -weight.applyAsLong(each)));
+        // What the bound counts beside the rest is settled first: then the bound is sharp.
+        Stars stars = new Stars(nothing, heaviestFirst, weight, ends);
+        if (stars.others().size() < heaviestFirst.size()) {
+            heaviestFirst.removeAll(stars.others());
+            heaviestFirst.addAll(0, stars.others());
+        }
+        List<Requirement> beside = new Reach(nothing, heaviestFirst).beside();
+        heaviestFirst.removeAll(beside);
+        heaviestFirst.addAll(0, beside);
         extend(nothing, fitting(nothing, heaviestFirst), 0);
     }
 
@@ -213,23 +228,90 @@ final class Packs {
     }
 
     /**
-     * Most that the candidates can add: of those whose sets are independent of the bundles and of one another no more than
-     * there are free jacks, each of the others at most once; of those no two of which can share a hookup one.
+     * Most that the candidates can add with f free jacks. Of those whose sets are independent of the bundles and of one another
+     * no more than f come. Any that is a sum of bundles and others needs all of these with it; where they are more than f it
+     * takes a jack like the rest. Only the others of few summands are counted beside, each at most once. Of those no two of
+     * which can share a hookup one counts.
      */
     private long most(Draft draft, List<Requirement> candidates) {
-        Span span = new Span();
-        for (int cell = 0; cell < draft.cells(); cell++) {
-            span.add(draft.connectionsOf(cell));
+        Reach reach = new Reach(draft, candidates);
+        List<Requirement> counted = new ArrayList<>(reach.heaviestFirst);
+        List<Requirement> beside = reach.beside();
+        counted.removeAll(beside);
+        long most = heaviestOf(counted, reach.free) + heaviestOf(beside, beside.size());
+        Stars stars = new Stars(draft, reach.heaviestFirst, weight, ends);
+        return Math.min(
+                most,
+                stars.most(reach.free)
+                        + heaviestOf(stars.others(), stars.others().size()));
+    }
+
+    /** Candidates apart into independent ones and sums. */
+    private final class Reach {
+        private final Span span = new Span();
+        private final List<Requirement> heaviestFirst = new ArrayList<>();
+        private final List<Requirement> others = new ArrayList<>();
+        private final int free;
+
+        Reach(Draft draft, List<Requirement> candidates) {
+            for (int cell = 0; cell < draft.cells(); cell++) {
+                span.add(draft.connectionsOf(cell));
+            }
+            heaviestFirst.addAll(candidates);
+            heaviestFirst.removeIf(each -> weight.applyAsLong(each) == 0);
+            heaviestFirst.sort(Comparator.comparingLong((Requirement each) -> -weight.applyAsLong(each)));
+            int independent = 0;
+            for (Requirement each : heaviestFirst) {
+                if (span.add(each, independent)) {
+                    independent++;
+                } else {
+                    others.add(each);
+                }
+            }
+            free = scene.jackCount() - draft.cells();
         }
-        List<Requirement> heaviestFirst = new ArrayList<>(candidates);
-        heaviestFirst.sort(Comparator.comparingLong((Requirement each) -> -weight.applyAsLong(each)));
-        List<Requirement> independent = new ArrayList<>();
-        List<Requirement> others = new ArrayList<>();
-        for (Requirement each : heaviestFirst) {
-            (span.add(each) ? independent : others).add(each);
+
+        List<Requirement> beside() {
+            return Packs.beside(others, span, free);
         }
-        int free = scene.jackCount() - draft.cells();
-        return heaviestOf(independent, free) + heaviestOf(others, others.size());
+    }
+
+    /** Those that may come as sums: some of them add up to a sum of so few that all fit on the free jacks. */
+    private static List<Requirement> beside(List<Requirement> others, Span span, int free) {
+        if (others.size() > MOST_SUMS) {
+            return others;
+        }
+        BitSet[] sums = new BitSet[1 << others.size()];
+        sums[0] = new BitSet();
+        int beside = 0;
+        for (int some = 1; some < sums.length; some++) {
+            int first = Integer.numberOfTrailingZeros(some);
+            boolean single = some == 1 << first;
+            sums[some] = single ? summands(others.get(first), span) : (BitSet) sums[some & some - 1].clone();
+            if (!single) {
+                sums[some].xor(sums[1 << first]);
+            }
+            if (sums[some].cardinality() + Integer.bitCount(some) <= free + 1) {
+                beside |= some;
+            }
+        }
+        List<Requirement> list = new ArrayList<>();
+        for (int i = 0; i < others.size(); i++) {
+            if ((beside >> i & 1) == 1) {
+                list.add(others.get(i));
+            }
+        }
+        return list;
+    }
+
+    private static BitSet summands(Requirement each, Span span) {
+        for (int role = Requirement.MEASURED; role <= Requirement.EARTHED; role++) {
+            BitSet set = each.with(role);
+            if (!set.isEmpty()) {
+                return span.summands(set);
+            }
+        }
+        return new BitSet();
     }
 
     /** Weight of so many at most, one of each group. */

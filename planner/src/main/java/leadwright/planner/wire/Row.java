@@ -3,6 +3,7 @@ package leadwright.planner.wire;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -27,6 +28,56 @@ final class Row {
     static Optional<List<Integer>> order(int cells, List<Integer> ties) {
         List<Integer> order = new ArrayList<>();
         return place(cells, ties, 0, order, new HashSet<>()) ? Optional.of(order) : Optional.empty();
+    }
+
+    /**
+     * Whether there is such an order. Ties that overlap, neither within the other, hang together; there is an order of all
+     * exactly where there is one for the ties of each such group (from memory: Fulkerson and Gross 1965), and in it cells that
+     * no tie of the group tells apart count as one.
+     */
+    static boolean isOrderable(int cells, List<Integer> ties) {
+        List<Integer> left = new ArrayList<>(ties);
+        while (!left.isEmpty()) {
+            List<Integer> group = new ArrayList<>(List.of(left.remove(left.size() - 1)));
+            for (int at = 0; at < group.size(); at++) {
+                int tie = group.get(at);
+                for (int other = left.size() - 1; other >= 0; other--) {
+                    if (overlap(tie, left.get(other))) {
+                        group.add(left.remove(other));
+                    }
+                }
+            }
+            if (group.size() > 2 && !isGroupOrderable(cells, group)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean overlap(int one, int other) {
+        int both = one & other;
+        return both != 0 && both != one && both != other;
+    }
+
+    private static boolean isGroupOrderable(int cells, List<Integer> group) {
+        Set<List<Integer>> kinds = new LinkedHashSet<>();
+        for (int cell = 0; cell < cells; cell++) {
+            int bit = 1 << cell;
+            List<Integer> in = group.stream().filter(tie -> (tie & bit) != 0).toList();
+            if (!in.isEmpty()) {
+                kinds.add(in);
+            }
+        }
+        int[] masks = new int[group.size()];
+        int kind = 0;
+        for (List<Integer> in : kinds) {
+            for (int tie = 0; tie < masks.length; tie++) {
+                masks[tie] |= in.contains(group.get(tie)) ? 1 << kind : 0;
+            }
+            kind++;
+        }
+        List<Integer> reduced = Arrays.stream(masks).boxed().toList();
+        return place(kinds.size(), reduced, 0, new ArrayList<>(), new HashSet<>());
     }
 
     private static boolean place(int cells, List<Integer> ties, int placed, List<Integer> order, Set<Integer> dead) {

@@ -14,28 +14,52 @@ import java.util.List;
 final class Span {
     private final List<BitSet> rows = new ArrayList<>();
     private final List<Integer> leads = new ArrayList<>();
+    /** By row, the marks of the sets that it is a sum of. */
+    private final List<BitSet> marks = new ArrayList<>();
 
     /** Adds the set where it is independent; returns whether it was. */
     boolean add(BitSet set) {
+        return add(set, -1);
+    }
+
+    /** @param mark what {@link #summands} calls the set; negative for none */
+    boolean add(BitSet set, int mark) {
         BitSet rest = (BitSet) set.clone();
-        for (int row = 0; row < rows.size(); row++) {
-            if (rest.get(leads.get(row))) {
-                rest.xor(rows.get(row));
-            }
-        }
+        BitSet sum = new BitSet();
+        reduce(rest, sum);
         if (rest.isEmpty()) {
             return false;
         }
+        if (mark >= 0) {
+            sum.flip(mark);
+        }
         rows.add(rest);
         leads.add(rest.nextSetBit(0));
+        marks.add(sum);
         return true;
     }
 
+    private void reduce(BitSet rest, BitSet sum) {
+        for (int row = 0; row < rows.size(); row++) {
+            if (rest.get(leads.get(row))) {
+                rest.xor(rows.get(row));
+                sum.xor(marks.get(row));
+            }
+        }
+    }
+
+    /** Marks of the sets that add up to this one, which is a sum of those added. */
+    BitSet summands(BitSet set) {
+        BitSet sum = new BitSet();
+        reduce((BitSet) set.clone(), sum);
+        return sum;
+    }
+
     /** Adds one set of the requirement that is independent, the measured one if it can be; returns whether one was. */
-    boolean add(Requirement requirement) {
+    boolean add(Requirement requirement, int mark) {
         for (int role = Requirement.MEASURED; role <= Requirement.EARTHED; role++) {
             BitSet set = requirement.with(role);
-            if (!set.isEmpty() && add(set)) {
+            if (!set.isEmpty() && add(set, mark)) {
                 return true;
             }
         }
