@@ -48,11 +48,13 @@ final class Cover {
             bound = bounds.best(bound, greedy.best());
             greedy.along(bounds.dual().promising(), bound.hookups());
         }
-        List<Draft> best = greedy.best();
-        if (best.size() > bound.hookups() && !bounds.dual().met().isEmpty()) {
-            best = new Dive(scene, fit, twins, core, bounds.dual().met()).best(best, bound.hookups());
+        Covering shortly = close(greedy.best(), bound, core, canon, pairs, budget() / 2);
+        List<Draft> sets = bounds.dual().met();
+        if (shortly.hookups().size() == shortly.lowerBound() || sets.isEmpty()) {
+            return shortly;
         }
-        return close(best, bound, core, canon, pairs);
+        List<Draft> best = new Dive(scene, fit, twins, core, sets).best(shortly.hookups(), shortly.lowerBound());
+        return close(best, bound, core, canon, pairs, budget());
     }
 
     /** All together in one hookup: if that fails there are two at least. */
@@ -77,16 +79,17 @@ final class Cover {
     }
 
     /** Closes the gap between bound and answer, as far as the budget goes. */
-    private Covering close(List<Draft> reached, Bound bound, List<Requirement> core, Canon canon, Pairs pairs) {
+    private Covering close(
+            List<Draft> reached, Bound bound, List<Requirement> core, Canon canon, Pairs pairs, long most) {
         List<Draft> best = reached;
         int lower = bound.hookups();
         StringBuilder argument = new StringBuilder(bound.argument());
         while (lower < best.size()) {
             // Equal weights first, shortly: what weights are good for differs from case to case.
-            Partition search = new Partition(scene, fit, bound.plain(core), canon, pairs, budget() / 4);
+            Partition search = new Partition(scene, fit, bound.plain(core), canon, pairs, most / 4);
             Optional<List<Draft>> found = search.among(lower, core);
             if (found.isEmpty() && search.ended()) {
-                search = new Partition(scene, fit, bound, canon, pairs, budget());
+                search = new Partition(scene, fit, bound, canon, pairs, most);
                 found = search.among(lower, core);
             }
             String what =

@@ -1,6 +1,7 @@
 package leadwright.planner.wire;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -24,6 +25,7 @@ final class Partition {
     private final Canon canon;
     private final long mostCases;
     private final Pairs pairs;
+    private final BitSet[] apart;
     private final Set<String> dead = new HashSet<>();
     private final List<Draft> chosen = new ArrayList<>();
     private long cases;
@@ -36,6 +38,7 @@ final class Partition {
         this.canon = canon;
         this.mostCases = mostCases;
         this.pairs = pairs;
+        this.apart = Therapy.apart(scene);
     }
 
     Optional<List<Draft>> among(int hookups, List<Requirement> requirements) {
@@ -74,7 +77,7 @@ final class Partition {
                 .orElseThrow();
         long enough = Math.max(0, weight - (hookups - 1) * bound.heaviest());
         Packs packs = new Packs(
-                scene, fit, new Twins(scene, left), left, bound::weight, Optional.of(pairs), mostCases - cases);
+                scene, fit, new Twins(scene, left, apart), left, bound::weight, Optional.of(pairs), mostCases - cases);
         List<Draft> sets = new ArrayList<>(packs.allWith(pivot, enough));
         cases += packs.cases();
         unknown |= packs.unknownMet();

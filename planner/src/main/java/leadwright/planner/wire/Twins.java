@@ -22,10 +22,14 @@ final class Twins {
     private record Key(ByteBuffer roles, Duty duty, boolean earth, long capacitance) {}
 
     Twins(Scene scene, List<Requirement> requirements) {
+        this(scene, requirements, Therapy.apart(scene));
+    }
+
+    /** @param apart by connection, what never shares a hookup with it */
+    Twins(Scene scene, List<Requirement> requirements, BitSet[] apart) {
         for (Requirement each : requirements) {
             known.put(key(each, each.role()), each);
         }
-        BitSet[] apart = Therapy.apart(scene);
         int connections = scene.connections().size();
         for (int e = 0; e < connections; e++) {
             int member = e;
