@@ -17,6 +17,15 @@ import java.util.stream.IntStream;
 final class Bound {
     static final int NEVER = Integer.MAX_VALUE;
 
+    private record Level(Tasks.Heed heed, Tasks.Share share, int most) {}
+
+    private static final List<Level> LEVELS = List.of(
+            new Level(Tasks.Heed.ALL, Tasks.Share.ALL, 100_000),
+            new Level(Tasks.Heed.ALL, Tasks.Share.LEAST, 50_000),
+            new Level(Tasks.Heed.PHASES, Tasks.Share.LEAST, 50_000),
+            new Level(Tasks.Heed.NOTHING, Tasks.Share.LEAST, 50_000),
+            new Level(Tasks.Heed.NOTHING, Tasks.Share.NONE, 50_000));
+
     private final Problem problem;
     private final Gates gates;
     private final List<Stay> stays;
@@ -36,13 +45,15 @@ final class Bound {
         this.stays = stays(0);
         this.loose = new Loose(problem, stays);
         this.ways = new Ways(problem, gates);
-        Optional<Tour> whole = problem.scene().mayReplugUnderPower() ? Optional.empty() : tour(stays, false);
+        boolean live = problem.scene().mayReplugUnderPower();
+        Tasks.Kind kind = live ? Tasks.Kind.SINGLE : Tasks.Kind.WHOLE;
+        Optional<Tour> whole = tour(stays, kind);
         this.regular = whole.isPresent();
-        this.tour = whole.or(() -> tour(stays, true));
+        this.tour = whole.or(() -> tour(stays, Tasks.Kind.BARE));
         this.selecting = regular ? Selecting.of(problem) : Optional.empty();
         int select = problem.scene().times().select();
         this.discountedStays = selecting.isPresent() ? stays(select) : List.of();
-        this.discounted = selecting.isPresent() ? tour(discountedStays, false) : Optional.empty();
+        this.discounted = selecting.isPresent() ? tour(discountedStays, kind) : Optional.empty();
         this.prices = new int[][] {new int[gates.count()], fromTheStart()};
         this.alone = new int[prices.length][problem.hookups()][];
         for (int h = 0; h < problem.hookups() && !regular; h++) {
@@ -60,10 +71,17 @@ final class Bound {
         return each;
     }
 
-    /** The tour that heeds most and whose answers can be kept. */
-    private Optional<Tour> tour(List<Stay> stays, boolean bare) {
-        for (Tour.Heed heed : Tour.Heed.values()) {
-            Tour tour = new Tour(problem, gates, ways, stays, heed, bare);
+    /**
+     * The tour that heeds most and whose answers can be kept. Only re-plugging alone may be counted with less heed: what is
+     * kept apart by another hookup must be a task of its own, or a task that is begun would count in full once more.
+     */
+    private Optional<Tour> tour(List<Stay> ending, Tasks.Kind kind) {
+        for (Level level : LEVELS) {
+            if (kind != Tasks.Kind.BARE && level.heed() != Tasks.Heed.ALL) {
+                continue;
+            }
+            Tasks tasks = new Tasks(problem, ways, ending, level.heed(), level.share(), kind);
+            Tour tour = new Tour(problem, gates, ways, tasks, ending, stays, level.most());
             if (tour.fill()) {
                 return Optional.of(tour);
             }
@@ -107,15 +125,15 @@ final class Bound {
      */
     private int[] alone(int hookup, int[] price) {
         Stay stay = stays.get(hookup);
-        int tasks = tour.map(each -> each.tasksOf(hookup).length).orElse(1);
+        int tasks = tour.map(each -> each.tasksOf(hookup)).orElse(1);
         int detour = ways.detour(hookup);
-        int subsets = 1 << stay.items().size();
+        int subsets = 1 << stay.own();
         int[] single = new int[subsets];
         for (int subset = 1; subset < subsets; subset++) {
             single[subset] = Stay.FAR;
             for (int from = 0; from < gates.count(); from++) {
                 for (int to = 0; to < gates.count(); to++) {
-                    int here = stay.least(to, gates.entry(from), false, subset);
+                    int here = stay.least(to, gates.entry(from), false, false, subset);
                     if (here < Stay.FAR) {
                         single[subset] = Math.min(single[subset], here + price[from] - price[to]);
                     }
@@ -123,7 +141,7 @@ final class Bound {
             }
         }
         int[] least = single.clone();
-        for (int stayed = 2; stayed <= stay.items().size(); stayed++) {
+        for (int stayed = 2; stayed <= stay.own(); stayed++) {
             int extra = stayed > tasks ? detour : 0;
             int[] more = least.clone();
             for (int subset = 1; subset < subsets; subset++) {
@@ -146,30 +164,26 @@ final class Bound {
         for (int h = 0; h < left.length; h++) {
             left[h] = stays.get(h).remaining(done);
         }
-        int trip = tour.isPresent() ? byTour(tour.get(), site, pose, selected, left) : nearest(site, left);
-        int least = trip + (regular ? 0 : apart(hookup, pose, selected, left));
+        int trip = tour.isPresent() ? byTour(tour.get(), site, pose, selected, left, done) : nearest(site, left);
+        int least = trip + (regular ? 0 : apart(hookup, pose, selected, ended(hookup, done), left));
         if (discounted.isPresent() && least < Stay.FAR) {
             int selections = selecting.get().rest(done);
             if (selections > 0) {
                 int here = discountedStays.get(hookup).saved(pose, left[hookup]);
-                int with = byTour(discounted.get(), site, pose, selected, left) + selections - here;
+                int with = byTour(discounted.get(), site, pose, selected, left, done) + selections - here;
                 least = Math.max(least, with);
             }
         }
         return least >= Stay.FAR ? NEVER : least + loose.rest(hookup, pose, done, left);
     }
 
-    private int byTour(Tour over, int site, int pose, boolean selected, int[] left) {
-        long tasks = 0;
-        for (int h = 0; h < left.length; h++) {
-            for (int task : over.tasksOf(h)) {
-                if ((over.items(task) & left[h]) != 0) {
-                    tasks |= 1L << task;
-                }
-            }
-        }
-        int hookup = problem.hookupOf(site);
-        return over.stay(site, hookup, pose, selected, left[hookup], tasks, false);
+    /** Whether mains was on a part in this hookup, where that is kept apart. */
+    private boolean ended(int hookup, BitSet done) {
+        return done.get(problem.units().size() + hookup);
+    }
+
+    private int byTour(Tour over, int site, int pose, boolean selected, int[] left, BitSet done) {
+        return over.stay(site, pose, selected, ended(problem.hookupOf(site), done), left, done);
     }
 
     /** Every hookup that must still be made is come to from somewhere. */
@@ -187,21 +201,21 @@ final class Bound {
         return sum;
     }
 
-    private int apart(int hookup, int pose, boolean selected, int[] left) {
+    private int apart(int hookup, int pose, boolean selected, boolean ended, int[] left) {
         int most = 0;
         for (int v = 0; v < prices.length; v++) {
-            most = Math.max(most, apart(hookup, pose, selected, left, prices[v], alone[v]));
+            most = Math.max(most, apart(hookup, pose, selected, ended, left, prices[v], alone[v]));
         }
         return most;
     }
 
     /** Stays alone; the tour has the re-plugging between them. */
-    private int apart(int hookup, int pose, boolean selected, int[] left, int[] price, int[][] alone) {
+    private int apart(int hookup, int pose, boolean selected, boolean ended, int[] left, int[] price, int[][] alone) {
         int least = Stay.FAR;
         int own = left[hookup];
         for (int part = own; ; part = part - 1 & own) {
             for (int gate = 0; gate < gates.count(); gate++) {
-                int here = stays.get(hookup).least(gate, pose, selected, part);
+                int here = stays.get(hookup).least(gate, pose, selected, ended, part);
                 int later = alone[hookup][own & ~part];
                 if (here < Stay.FAR && later < Stay.FAR) {
                     least = Math.min(least, here - price[gate] + later);

@@ -1,7 +1,6 @@
 package leadwright.planner.order;
 
 import java.util.Arrays;
-import leadwright.planner.plan.MainsState.Fault;
 
 /**
  * Which partial orders of a {@link Sketch} need no looking at, because another one is at least as well off.
@@ -37,11 +36,12 @@ final class Dominance {
         this.same = new long[words];
         this.unsettled = new long[words];
         this.ended = new long[words];
+        Excursions excursions = new Excursions(problem.poses());
         for (Unit unit : problem.units()) {
             if (!unit.ordinary()) {
                 unsettled[unit.index() >> 6] |= 1L << unit.index();
             }
-            if (shortens(unit.stand())) {
+            if (excursions.shortens(unit.stand())) {
                 same[unit.index() >> 6] |= 1L << unit.index();
             }
         }
@@ -81,31 +81,6 @@ final class Dominance {
             }
         }
         return true;
-    }
-
-    /** Whether some way through this fault takes less than the best way around all faults. */
-    boolean shortens(Stand stand) {
-        if (stand.state().fault() == Fault.NONE) {
-            return false;
-        }
-        int poses = problem.poses().all().size();
-        for (int p = 0; p < poses; p++) {
-            if (problem.poses().get(p).fault()) {
-                continue;
-            }
-            int[] around = problem.poses().around(p);
-            for (Move in : problem.poses().from(p)) {
-                if (!stand.fits(problem.poses().get(in.to()))) {
-                    continue;
-                }
-                for (Move out : problem.poses().from(in.to())) {
-                    if (around[out.to()] > in.seconds() + out.seconds()) {
-                        return true;
-                    }
-                }
-            }
-        }
-        return false;
     }
 
     /** Whether a settled partial order is at least as well off. */

@@ -1,7 +1,6 @@
 package leadwright.planner.order;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import leadwright.planner.plan.Bundle;
 import leadwright.planner.plan.Chain;
 import leadwright.planner.plan.EarthPath;
@@ -21,10 +21,12 @@ import leadwright.planner.plan.NaturalOrder;
  *
  * <p>Needs the sites in the order of the route. Gives one set of names for each hookup, however often the route comes to it.
  * Method: the first hookup keeps its own names; each next is paired with those named before that it follows or precedes; then
- * each is paired again, as long as that keeps more joints. Pairings of a hookup that is come to twice may contradict one
+ * each is paired again, as long as that keeps more joints; where some are lost, hookups are named in other orders too. Pairings of a hookup that is come to twice may contradict one
  * another: then more is re-plugged than the route was counted with.
  */
 final class Labels {
+    private static final int MOST_ORDERS = 120;
+
     private final Replugs replugs;
     private final List<Integer> sites;
     private final Map<Integer, Map<String, String>> names = new LinkedHashMap<>();
@@ -39,15 +41,28 @@ final class Labels {
         Labels best = new Labels(sites, replugs);
         List<Integer> route = sites.stream().map(best::hookup).distinct().toList();
         best.build(route);
-        if (best.lost() > 0) {
-            // Those come to most often, after the first, have most to agree with.
-            List<Integer> often = new ArrayList<>(route.subList(1, route.size()));
-            often.sort(Comparator.comparingLong((Integer hookup) ->
-                    -sites.stream().filter(site -> best.hookup(site) == hookup).count()));
-            often.add(0, route.get(0));
+        // In which order they are named decides what the later ones have left to agree with.
+        List<List<Integer>> others = new ArrayList<>(List.of(List.of()));
+        for (int i = 1; i < route.size() && best.lost() > 0; i++) {
+            int next = route.get(i);
+            others = others.stream()
+                    .flatMap(start -> IntStream.rangeClosed(0, start.size()).mapToObj(at -> {
+                        List<Integer> longer = new ArrayList<>(start);
+                        longer.add(at, next);
+                        return longer;
+                    }))
+                    .limit(MOST_ORDERS)
+                    .toList();
+        }
+        for (List<Integer> order : others) {
+            if (best.lost() == 0) {
+                break;
+            }
+            List<Integer> all = new ArrayList<>(order);
+            all.add(0, route.get(0));
             Labels other = new Labels(sites, replugs);
-            other.build(often);
-            return other.lost() < best.lost() ? other : best;
+            other.build(all);
+            best = other.lost() < best.lost() ? other : best;
         }
         return best;
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import leadwright.planner.plan.MainsState.Fault;
 import leadwright.planner.plan.MainsState.Polarity;
+import leadwright.planner.plan.Obligation.Phase;
 
 /**
  * What {@link Stay} leaves out of the bound: readings that several hookups may take, and changes of the operating mode.
@@ -22,6 +23,9 @@ final class Loose {
     /** Ordinary readings that several hookups may take. */
     private final List<Unit> shared;
 
+    /** Mains on a part that several hookups may take: a tour counts it. */
+    private final List<Unit> last;
+
     /** Readings in another mode than the device starts in. */
     private final List<Unit> moded;
 
@@ -31,6 +35,9 @@ final class Loose {
         this.cutStops = !problem.poses().onUnderSupplyOpen() && problem.scene().toleratesPowerCut();
         this.shared = problem.units().stream()
                 .filter(unit -> !unit.bound() && unit.ordinary())
+                .toList();
+        this.last = problem.units().stream()
+                .filter(unit -> !unit.bound() && unit.phase() == Phase.MAINS_ON_PART)
                 .toList();
         this.moded = problem.units().stream()
                 .filter(unit -> unit.stand().on() && unit.stand().mode() != 0)
@@ -54,7 +61,7 @@ final class Loose {
         int least = 0;
         for (Unit unit : shared) {
             Stand stand = unit.stand();
-            boolean more = !done.get(unit.index()) && !counted.contains(stand) && !visited(stand, left);
+            boolean more = !done.get(unit.index()) && !counted.contains(stand) && !visited(stand, left, done);
             if (!more) {
                 continue;
             }
@@ -72,7 +79,7 @@ final class Loose {
             boolean anew = polarity != Polarity.NONE
                     && at.selector() != polarity
                     && !problem.scene().mayReplugUnderPower()
-                    && !polarityVisited(polarity, left)
+                    && !polarityVisited(polarity, left, done)
                     && entered.add(polarity);
             if (anew) {
                 least += Math.min(2 * times.outlet(), times.polarity());
@@ -83,7 +90,12 @@ final class Loose {
     }
 
     /** Whether some hookup's own readings lead to this state. */
-    private boolean visited(Stand stand, int[] left) {
+    private boolean visited(Stand stand, int[] left, BitSet done) {
+        for (Unit unit : last) {
+            if (!done.get(unit.index()) && unit.stand().state() == stand.state()) {
+                return true;
+            }
+        }
         for (int h = 0; h < left.length; h++) {
             List<Stay.Item> items = stays.get(h).items();
             for (int i = 0; i < items.size(); i++) {
@@ -95,7 +107,12 @@ final class Loose {
         return false;
     }
 
-    private boolean polarityVisited(Polarity polarity, int[] left) {
+    private boolean polarityVisited(Polarity polarity, int[] left, BitSet done) {
+        for (Unit unit : last) {
+            if (!done.get(unit.index()) && unit.stand().state().polarity() == polarity) {
+                return true;
+            }
+        }
         for (int h = 0; h < left.length; h++) {
             List<Stay.Item> items = stays.get(h).items();
             for (int i = 0; i < items.size(); i++) {

@@ -37,10 +37,7 @@ final class Prompt {
         this.selecting = new boolean[n];
         this.ways = new int[n][][];
         int poses = problem.poses().all().size();
-        int[][] around = new int[poses][];
-        for (int p = 0; p < poses; p++) {
-            around[p] = problem.poses().around(p);
-        }
+        Excursions excursions = new Excursions(problem.poses());
         boolean calm = sound && IntStream.range(0, 2 * n).noneMatch(this::therapy);
         for (int h = 0; h < n; h++) {
             List<Block> blocks = problem.blocks().get(h);
@@ -54,7 +51,7 @@ final class Prompt {
             selecting[h] = calm && demanding.size() == blocks.size();
             ways[h] = new int[blocks.size()][poses];
             for (Block block : blocks) {
-                ways[h][block.index()] = ways(block, around);
+                ways[h][block.index()] = ways(block, excursions, poses);
             }
         }
     }
@@ -65,14 +62,14 @@ final class Prompt {
                 .anyMatch(to -> problem.replugs().between(site, to).therapy());
     }
 
-    private int[] ways(Block block, int[][] around) {
-        int[] way = new int[around.length];
+    private int[] ways(Block block, Excursions excursions, int poses) {
+        int[] way = new int[poses];
         Arrays.fill(way, NONE);
         if (block.phase() != Phase.ORDINARY) {
             return way;
         }
         boolean fault = block.stand().state().fault() != Fault.NONE;
-        int added = fault ? added(block.stand(), around) : 0;
+        int added = fault ? excursions.added(block.stand()::fits) : 0;
         for (int p = 0; p < way.length; p++) {
             Pose pose = problem.poses().get(p);
             if (pose.fault()) {
@@ -81,46 +78,10 @@ final class Prompt {
             if (block.stand().fits(pose)) {
                 way[p] = 0;
             } else if (fault && added > 0) {
-                way[p] = thereAndBack(block.stand(), p, added);
+                way[p] = excursions.thereAndBack(block.stand()::fits, p, added);
             }
         }
         return way;
-    }
-
-    /** The move to a fault from which the way back makes no more than the least that the fault adds to any way. */
-    private int thereAndBack(Stand stand, int pose, int added) {
-        List<Move> moves = problem.poses().from(pose);
-        for (int m = 0; m < moves.size(); m++) {
-            Move in = moves.get(m);
-            if (stand.fits(problem.poses().get(in.to()))) {
-                for (Move out : problem.poses().from(in.to())) {
-                    if (out.to() == pose && in.seconds() + out.seconds() <= added) {
-                        return m + 1;
-                    }
-                }
-            }
-        }
-        return NONE;
-    }
-
-    /** Least that a visit in this fault adds to a way that has none; 0 where it cannot be told. */
-    private int added(Stand stand, int[][] around) {
-        int least = Stay.FAR;
-        for (int p = 0; p < around.length; p++) {
-            for (Move in : problem.poses().from(p)) {
-                if (!stand.fits(problem.poses().get(in.to()))) {
-                    continue;
-                }
-                for (Move out : problem.poses().from(in.to())) {
-                    if (problem.poses().get(p).fault()
-                            || problem.poses().get(out.to()).fault()) {
-                        return 0;
-                    }
-                    least = Math.min(least, in.seconds() + out.seconds() - around[p][out.to()]);
-                }
-            }
-        }
-        return Math.max(0, least);
     }
 
     /**

@@ -47,17 +47,6 @@ final class Sketch {
     private int settled;
     private int weight = EXACT;
 
-    /** A block with its units in words, and what a visit of it costs at most and at least. */
-    private record Entry(
-            Block block,
-            int[] bound,
-            int[] free,
-            boolean fine,
-            boolean excuse,
-            int plain,
-            int carried,
-            boolean selects) {}
-
     Sketch(Problem problem, Bound bound, Grain grain, Lineup lineup, int limit) {
         this.problem = problem;
         this.bound = bound;
@@ -69,6 +58,7 @@ final class Sketch {
                 && problem.units().stream().anyMatch(unit -> unit.phase() == Phase.MAINS_ON_PART);
         this.words = (units + (closing ? problem.hookups() : 0)) / 64 + 1;
         this.store = new Store(words);
+        Excursions excursions = new Excursions(problem.poses());
         this.dominance = new Dominance(problem, words, units);
         this.prompt = new Prompt(problem, dominance.sound());
         this.before = new long[units][];
@@ -86,25 +76,14 @@ final class Sketch {
             }
         }
         for (int h = 0; h < problem.hookups(); h++) {
-            entries.add(
-                    problem.blocks().get(h).stream().map(block -> entry(block)).toList());
+            entries.add(problem.blocks().get(h).stream()
+                    .map(block -> Entry.of(block, problem, grain, excursions, words))
+                    .toList());
         }
         this.touchOf = new long[problem.poses().all().size()][];
         for (int p = 0; p < touchOf.length; p++) {
             touchOf[p] = touches(problem.poses().get(p));
         }
-    }
-
-    private Entry entry(Block block) {
-        return new Entry(
-                block,
-                block.bound().stream().toArray(),
-                block.free().stream().toArray(),
-                grain.fine(block.phase()),
-                dominance.shortens(block.stand()),
-                problem.leastVisit(block, false),
-                problem.leastVisit(block, true),
-                !block.demands().isEmpty());
     }
 
     /** Touch readings without a fault in the polarity of this pose. */
@@ -182,7 +161,7 @@ final class Sketch {
             if (dominance.rules(site, pose, last, done, cost)) {
                 return;
             }
-            int rest = bound.rest(site, pose, last > 0, BitSet.valueOf(done).get(0, units));
+            int rest = bound.rest(site, pose, last > 0, BitSet.valueOf(done));
             if (rest == Bound.NEVER) {
                 return;
             }
@@ -222,7 +201,7 @@ final class Sketch {
         int pose = store.pose(node);
         boolean fresh = problem.units().stream().noneMatch(unit -> Words.has(done, unit.index()));
         for (Entry entry : entries.get(hookup)) {
-            int way = prompt.way(hookup, entry.block(), pose, carries(store.tie(node), entry), fresh);
+            int way = prompt.way(hookup, entry.block(), pose, entry.carries(store.tie(node)), fresh);
             if (way == Prompt.NONE
                     || closed(hookup, entry.block(), done)
                     || entry.fine() && entry.free().length > 0
@@ -232,7 +211,7 @@ final class Sketch {
             long[] next = done.clone();
             take(entry.bound(), done, next);
             take(entry.free(), done, next);
-            int cost = carries(store.tie(node), entry) ? entry.carried() : entry.plain();
+            int cost = entry.carries(store.tie(node)) ? entry.carried() : entry.plain();
             Optional<Move> move = way == 0
                     ? Optional.empty()
                     : Optional.of(problem.poses().from(pose).get(way - 1));
@@ -278,12 +257,13 @@ final class Sketch {
                 fine(node, done, pose, entry, next, some, seconds, act);
                 continue;
             }
-            int cost = seconds + (carries(store.tie(node), entry) ? entry.carried() : entry.plain());
+            int cost = seconds + (entry.carries(store.tie(node)) ? entry.carried() : entry.plain());
             long[] whole = next.clone();
             boolean more = take(entry.free(), done, whole);
-            if (more && entry.excuse()) {
-                // Part of a class may be left for a later visit, which is then welcome for the way through the fault.
-                visit(node, pose, entry, next, cost, act);
+            if (more && entry.leavings().isPresent()) {
+                for (long[] part : entry.leavings().get().sets(next, whole)) {
+                    visit(node, pose, entry, part, cost, act);
+                }
             }
             if (some || more) {
                 visit(node, pose, entry, whole, cost, act);
@@ -317,7 +297,7 @@ final class Sketch {
                 own.set(u);
             }
         }
-        boolean carries = carries(store.tie(node), entry);
+        boolean carries = entry.carries(store.tie(node));
         for (BitSet extra : lineup.choices(ready, BitSet.valueOf(done).get(0, units), new BitSet())) {
             if (!some && extra.isEmpty()) {
                 continue;
@@ -333,12 +313,6 @@ final class Sketch {
         }
     }
 
-    /** Whether the visit before this one may have selected last what this one asks for first. */
-    private static boolean carries(int last, Entry entry) {
-        boolean again = last - 1 == entry.block().index() && entry.block().phase() != Phase.ORDINARY;
-        return last > 0 && !again && entry.block().links().get(last - 1);
-    }
-
     private void visit(int node, int pose, Entry entry, long[] next, int seconds, int act) {
         int hookup = problem.hookupOf(store.site(node));
         if (closing && entry.block().phase() == Phase.MAINS_ON_PART) {
@@ -348,7 +322,13 @@ final class Sketch {
             }
         }
         int last = entry.selects() ? entry.block().index() + 1 : store.tie(node);
-        reach(store.site(node), pose, last, next, store.cost(node) + seconds, node, act | VISIT);
+        int cost = store.cost(node) + seconds;
+        reach(store.site(node), pose, last, next, cost, node, act | VISIT);
+        if (last != store.tie(node) && entry.quiet(store.done(node), next, problem)) {
+            // What selects may have been left for another hookup, and what was selected before still is.
+            int carried = entry.carries(store.tie(node)) ? entry.plain() - entry.carried() : 0;
+            reach(store.site(node), pose, store.tie(node), next, cost + carried, node, act | VISIT);
+        }
     }
 
     /** Nothing ordinary follows mains on a part in its hookup; that comes after all ordinary readings of the hookup. */

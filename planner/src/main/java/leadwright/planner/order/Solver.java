@@ -129,7 +129,8 @@ final class Solver {
         Search.Outcome best = coarse.search(true).run();
         Search.Outcome lowest = coarse.search(false).run();
         int sum = settled + best.settled() + lowest.settled();
-        int most = Math.max(least, proven() ? Math.max(0, lowest.least() - coarse.slack()) : 0);
+        boolean bounds = proven() && !coarse.divides();
+        int most = Math.max(least, bounds ? Math.max(0, lowest.least() - coarse.slack()) : 0);
         Optional<Route> route = shorter(drawn, best.route());
         boolean open = route.isEmpty() || most < route.get().seconds();
         if (open && fine.within(MOST_IN_ONE_BLOCK, MOST_IN_ALL)) {

@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import leadwright.planner.order.Problem.Block;
 import leadwright.planner.plan.MainsState;
 import leadwright.planner.plan.MainsState.Fault;
@@ -20,8 +21,20 @@ import leadwright.planner.plan.Obligation.Phase;
 final class Stay {
     static final int FAR = Integer.MAX_VALUE / 4;
 
-    /** Blocks of one mains state and phase that differ in the mode at most. */
+    private static final int SELECTED = 1;
+    private static final int ENDED = 2;
+    private static final int WAYS = 4;
+
+    /**
+     * Blocks of one mains state and phase that differ in the mode at most.
+     *
+     * @param bound units that this hookup alone may take; none where the item stands for what other hookups may take too
+     */
     record Item(List<Block> blocks, BitSet bound) {
+        boolean shared() {
+            return bound.isEmpty();
+        }
+
         Phase phase() {
             return blocks.get(0).phase();
         }
@@ -41,6 +54,7 @@ final class Stay {
 
     private final Problem problem;
     private final List<Item> items = new ArrayList<>();
+    private final int own;
     private final boolean[][] fits;
     private final boolean[] freely;
     private final int[] before;
@@ -67,6 +81,8 @@ final class Stay {
             }
         }
         items.addAll(groups.values());
+        own = items.size();
+        items.addAll(shared(blocks));
         fits = new boolean[items.size()][poses];
         freely = new boolean[poses];
         for (int p = 0; p < poses; p++) {
@@ -106,36 +122,92 @@ final class Stay {
         if (discount == 0 || !shared[pose]) {
             return 0;
         }
-        for (int i = 0; i < items.size(); i++) {
-            if (items.get(i).phase() == Phase.MAINS_ON_PART
-                    && fits[i][pose]
-                    && (subset >> i & 1) == 1
-                    && (before[i] & subset) == 0) {
+        for (int i = 0; i < own; i++) {
+            boolean left = (subset >> i & 1) == 1;
+            boolean ends = items.get(i).phase() == Phase.MAINS_ON_PART;
+            // What is ordinary comes first: where it is read in another pose, this one must be come to again.
+            if (left && (ends ? fits[i][pose] && (before[i] & subset) == 0 : !fits[i][pose])) {
                 return 0;
             }
         }
         return discount;
     }
 
+    /** Mains on a part that other hookups may take too: whether it is taken here is for the {@link Tour} to say. */
+    private static List<Item> shared(List<Block> blocks) {
+        Map<List<Object>, Item> groups = new LinkedHashMap<>();
+        for (Block block : blocks) {
+            if (block.phase() == Phase.MAINS_ON_PART && !block.free().isEmpty()) {
+                Stand stand = block.stand();
+                groups.computeIfAbsent(
+                                List.of(stand.state(), stand.on()), key -> new Item(new ArrayList<>(), new BitSet()))
+                        .blocks()
+                        .add(block);
+            }
+        }
+        return List.copyOf(groups.values());
+    }
+
+    /** Whether an item waits for another one of this hookup. */
+    boolean awaits(int first, int second) {
+        return (before[second] >> first & 1) == 1;
+    }
+
+    /**
+     * Whether a stay that does one item may as well do another, if nothing holds it back: a fault to which the way there and
+     * back from where the first is read costs no more than any, and whose visit then is as cheap as it can be.
+     */
+    boolean atOnce(int first, int fault, Excursions excursions) {
+        Item one = items.get(first);
+        Item other = items.get(fault);
+        boolean alike = one.phase() == Phase.ORDINARY
+                && other.phase() == Phase.ORDINARY
+                && one.state().fault() == Fault.NONE
+                && other.state().fault() != Fault.NONE
+                && one.state().polarity() == other.state().polarity();
+        int select = problem.scene().times().select();
+        if (!alike
+                || one.blocks().stream().anyMatch(block -> block.demands().isEmpty())
+                || leastVisit(other, false) - leastVisit(other, true) < select) {
+            return false;
+        }
+        int added = excursions.added(other::fits);
+        return added > 0
+                && IntStream.range(0, fits[first].length)
+                        .filter(p -> fits[first][p])
+                        .allMatch(p -> excursions.thereAndBack(other::fits, p, added) != Prompt.NONE);
+    }
+
     private boolean precedes(Item first, Item second) {
         if (first.phase() == Phase.ORDINARY && second.phase() == Phase.MAINS_ON_PART) {
             return true;
         }
-        return problem.waits(second.bound(), first.bound());
+        return !first.shared() && problem.waits(second.bound(), first.bound());
     }
 
+    /** Items of this hookup alone, then those that are shared. */
     List<Item> items() {
         return items;
     }
 
-    int least(int gate, int pose, boolean selected, int subset) {
-        return table[gate][(subset * problem.poses().all().size() + pose) * 2 + (selected ? 1 : 0)];
+    /** How many items are this hookup's alone. */
+    int own() {
+        return own;
+    }
+
+    /** @param ended whether mains was on a part in this stay: nothing ordinary follows that, and so no fault */
+    int least(int gate, int pose, boolean selected, boolean ended, int subset) {
+        return table[gate][slot(subset, pose) + (selected ? SELECTED : 0) + (ended ? ENDED : 0)];
+    }
+
+    private int slot(int subset, int pose) {
+        return (subset * problem.poses().all().size() + pose) * WAYS;
     }
 
     /** Blocks of this hookup that still have readings of its own. */
     int remaining(BitSet done) {
         int subset = 0;
-        for (int i = 0; i < items.size(); i++) {
+        for (int i = 0; i < own; i++) {
             BitSet bound = items.get(i).bound();
             for (int u = bound.nextSetBit(0); u >= 0; u = bound.nextSetBit(u + 1)) {
                 if (!done.get(u)) {
@@ -149,38 +221,38 @@ final class Stay {
 
     private int[] fill(Gates gates, int gate) {
         int poses = problem.poses().all().size();
-        int[] least = new int[subsets * poses * 2];
+        int[] least = new int[subsets * poses * WAYS];
         Arrays.fill(least, FAR);
         for (int subset = 0; subset < subsets; subset++) {
-            int row = subset * poses * 2;
             if (subset == 0) {
                 for (int p = 0; p < poses; p++) {
                     if (gates.of(p) == gate) {
-                        least[row + 2 * p] = 0;
-                        least[row + 2 * p + 1] = 0;
+                        Arrays.fill(least, slot(0, p), slot(0, p) + WAYS, 0);
                     }
                 }
             }
             for (int i = 0; i < items.size(); i++) {
                 if ((subset >> i & 1) == 1 && (before[i] & subset) == 0) {
-                    visit(least, subset, i, row, poses);
+                    visit(least, subset, i, poses);
                 }
             }
-            relax(least, subset, row, poses);
+            relax(least, subset, poses);
         }
         return least;
     }
 
-    private void visit(int[] least, int subset, int item, int row, int poses) {
-        int rest = (subset & ~(1 << item)) * poses * 2;
+    private void visit(int[] least, int subset, int item, int poses) {
+        int rest = subset & ~(1 << item);
         boolean selects = items.get(item).blocks().stream()
                 .anyMatch(block -> !block.demands().isEmpty());
+        boolean ends = items.get(item).phase() == Phase.MAINS_ON_PART;
         for (int p = 0; p < poses; p++) {
             if (fits[item][p]) {
-                for (int s = 0; s < 2; s++) {
-                    int after = least[rest + 2 * p + (selects ? 1 : s)];
-                    int seconds = after + leastVisit(items.get(item), s == 1);
-                    least[row + 2 * p + s] = Math.min(least[row + 2 * p + s], seconds);
+                for (int way = 0; way < WAYS; way++) {
+                    int next = way | (selects ? SELECTED : 0) | (ends ? ENDED : 0);
+                    int seconds = least[slot(rest, p) + next] + leastVisit(items.get(item), (way & SELECTED) != 0);
+                    int slot = slot(subset, p) + way;
+                    least[slot] = Math.min(least[slot], seconds);
                 }
             }
         }
@@ -188,6 +260,10 @@ final class Stay {
 
     /** One visit, of whatever mode is left; {@link #further} has the others. */
     private int leastVisit(Item item, boolean selected) {
+        if (discount > 0 && item.shared()) {
+            // Its selections are counted in full elsewhere.
+            return 0;
+        }
         return item.blocks().stream()
                 .mapToInt(block -> problem.leastVisit(block, selected))
                 .min()
@@ -218,16 +294,17 @@ final class Stay {
         return seconds;
     }
 
-    private void relax(int[] least, int subset, int row, int poses) {
-        boolean[] enter = new boolean[poses];
-        for (int p = 0; p < poses; p++) {
-            enter[p] = !problem.poses().get(p).fault() || freely[p];
-            for (int i = 0; i < items.size() && !enter[p]; i++) {
-                enter[p] = fits[i][p] && (subset >> i & 1) == 1;
-            }
-        }
+    private void relax(int[] least, int subset, int poses) {
+        boolean[][] enter = new boolean[WAYS][poses];
         int[] saved = new int[poses];
         for (int p = 0; p < poses; p++) {
+            boolean own = !problem.poses().get(p).fault();
+            for (int i = 0; i < items.size() && !own; i++) {
+                own = fits[i][p] && (subset >> i & 1) == 1;
+            }
+            for (int way = 0; way < WAYS; way++) {
+                enter[way][p] = own || freely[p] && (way & ENDED) == 0;
+            }
             saved[p] = saved(p, subset);
         }
         boolean better = true;
@@ -235,10 +312,14 @@ final class Stay {
             better = false;
             for (int p = 0; p < poses; p++) {
                 for (Move move : problem.poses().from(p)) {
-                    for (int s = 0; s < 2 && enter[move.to()]; s++) {
-                        int by = least[row + 2 * move.to() + s] + move.seconds() - saved[move.to()];
-                        if (by < least[row + 2 * p + s]) {
-                            least[row + 2 * p + s] = by;
+                    for (int way = 0; way < WAYS; way++) {
+                        if (!enter[way][move.to()]) {
+                            continue;
+                        }
+                        int by = least[slot(subset, move.to()) + way] + move.seconds() - saved[move.to()];
+                        int slot = slot(subset, p) + way;
+                        if (by < least[slot]) {
+                            least[slot] = by;
                             better = true;
                         }
                     }

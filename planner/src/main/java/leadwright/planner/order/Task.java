@@ -38,6 +38,32 @@ final class Task {
         return problem.units().stream().anyMatch(unit -> !unit.bound());
     }
 
+    /** Whether taking a class in parts may pay for more than its selections: by a way that is shorter or a touch that is shared. */
+    boolean divides() {
+        return shortens() || shares();
+    }
+
+    private boolean shares() {
+        for (Unit unit : problem.units()) {
+            boolean shared = !unit.bound()
+                    && unit.places().cardinality() > 1
+                    && problem.units().stream()
+                            .anyMatch(other -> !other.hookups().equals(unit.hookups())
+                                    && other.stand().equals(unit.stand())
+                                    && other.places().intersects(unit.places()));
+            if (shared) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether there is a fault that several hookups may read and that makes some way shorter. */
+    private boolean shortens() {
+        Excursions excursions = new Excursions(problem.poses());
+        return problem.units().stream().anyMatch(unit -> !unit.bound() && excursions.shortens(unit.stand()));
+    }
+
     /**
      * Whether the readings that choose their hookup one by one have so few ways to.
      *

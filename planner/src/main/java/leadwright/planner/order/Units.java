@@ -17,8 +17,8 @@ import leadwright.planner.plan.Obligation;
  * <p>Needs the insulation, ordinary and mains-on-part readings with their hookups. Gives units with their precedence.
  * Method: readings of one state, mode, phase and set of hookups begin as one class; classes are split until all members of
  * each have the same classes before them. Where the grain is fine, a class that several hookups may take holds one demand and
- * place only, so that the choice of hookup is free for each; readings that ask nothing of the wiring always stay together:
- * they are taken in one round. Cost: linear in the readings for each round of splits,
+ * place only, so that the choice of hookup is free for each; readings that ask nothing of the wiring stay together where no
+ * other readings share their places: they are taken in one round. Cost: linear in the readings for each round of splits,
  * but for hashing sets of them.
  */
 final class Units {
@@ -73,7 +73,7 @@ final class Units {
                                 + readings.get(i)
                                         .place()
                                         .filter(place ->
-                                                !readings.get(i).demand().isNothing())
+                                                !readings.get(i).demand().isNothing() || contested(i))
                         : ""));
         while (true) {
             int[] old = classes.clone();
@@ -85,6 +85,19 @@ final class Units {
             }
             count = now;
         }
+    }
+
+    /** Whether the same place is touched in the same state for a reading that other hookups take: the touch may be shared. */
+    private boolean contested(int reading) {
+        for (int i = 0; i < readings.size(); i++) {
+            if (readings.get(i).demand().isNothing()
+                    && stands.get(i).equals(stands.get(reading))
+                    && readings.get(i).place().equals(readings.get(reading).place())
+                    && !hookups.get(i).equals(hookups.get(reading))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static BitSet classesOf(BitSet readings, int[] classes) {

@@ -23,19 +23,24 @@ final class Ways {
         int[][] way = new int[2 * n][n];
         for (int from = 0; from < 2 * n; from++) {
             for (int to = 0; to < n; to++) {
-                way[from][to] = from % n == to ? 0 : one(from, to, kind);
+                way[from][to] = from % n == to ? here(from, n) : one(from, to, kind);
             }
         }
         for (int over = 0; over < n; over++) {
             for (int from = 0; from < 2 * n; from++) {
                 for (int to = 0; to < n; to++) {
-                    if (from % n != over) {
+                    if (from % n != over && way[from][over] < Stay.FAR && way[over][to] < Stay.FAR) {
                         way[from][to] = Math.min(way[from][to], way[from][over] + way[over][to]);
                     }
                 }
             }
         }
         return way;
+    }
+
+    /** The earth lead comes off on the way to another hookup only: without it, a hookup is come to over another one. */
+    private static int here(int from, int hookups) {
+        return from < hookups ? 0 : Stay.FAR;
     }
 
     private int one(int from, int to, int kind) {

@@ -244,13 +244,29 @@ final class Exhaustive {
                         && before.get(j).equals(before.get(i))
                         && readings.get(j).demand().equals(readings.get(i).demand())
                         && (readings.get(j).place().equals(readings.get(i).place())
-                                || readings.get(j).demand().isNothing());
+                                || readings.get(j).demand().isNothing() && !contested(i) && !contested(j));
                 if (twin) {
                     return false;
                 }
             }
         }
         return true;
+    }
+
+    /** Whether a reading that other hookups may take touches the same place in the same state. */
+    private boolean contested(int i) {
+        for (int j = 0; j < readings.size(); j++) {
+            Obligation one = readings.get(i);
+            Obligation other = readings.get(j);
+            if (other.demand().isNothing()
+                    && other.state() == one.state()
+                    && other.mode().equals(one.mode())
+                    && other.place().equals(one.place())
+                    && !takenIn.get(j).equals(takenIn.get(i))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void go(Node n, int cost, MainsState state, Polarity selector, boolean on, int mode) {

@@ -21,8 +21,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The planner's time against a search that knows no classes, no bounds and no short cuts. */
 class OrderExhaustiveTest {
 
+    /** The last ones are from a wider range: a way off through a fault, a class parted by its places or by what waits for it. */
     static LongStream seeds() {
-        return LongStream.rangeClosed(1, 600);
+        return LongStream.concat(LongStream.rangeClosed(1, 2000), LongStream.of(6537, 6545, 10355, 19721, 21380));
     }
 
     private static long benches(Predicate<Bench> which) {
