@@ -99,7 +99,9 @@ final class KitText {
     }
 
     private static String metres(long micrometres) {
-        return Quantity.of(Dimension.LENGTH, micrometres).text();
+        return micrometres == 0
+                ? "0 m"
+                : Quantity.of(Dimension.LENGTH, micrometres).text();
     }
 
     /** What the kit does for devices. */

@@ -10,6 +10,7 @@ import leadwright.catalog.kit.MeasuringNetwork;
 import leadwright.catalog.kit.Method;
 import leadwright.catalog.readings.ReadingsTable;
 import leadwright.catalog.rules.Limit;
+import leadwright.catalog.rules.QuantityKind;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Reading;
@@ -45,7 +46,7 @@ public final class PlanCsv {
         cells.add(what.state().word());
         cells.add(what.mode());
         cells.add(what.quantity().word());
-        cells.add(joined(what.of()));
+        cells.add(subject(what.quantity(), what.of(), what.key()));
         cells.add(joined(what.demand().measured()));
         cells.add(joined(what.demand().against()));
         cells.add(joined(what.demand().earthed()));
@@ -62,6 +63,13 @@ public final class PlanCsv {
         cells.add("");
         cells.add("");
         return cells;
+    }
+
+    /** What is read; of the supply voltages also between which conductors, as nothing else tells them apart. */
+    static String subject(QuantityKind quantity, List<String> of, String key) {
+        String[] parts = key.split("/");
+        boolean between = quantity == QuantityKind.SUPPLY_VOLTAGE && parts.length > 1;
+        return joined(of) + (between ? " " + parts[1] : "");
     }
 
     private static String joined(Collection<String> names) {

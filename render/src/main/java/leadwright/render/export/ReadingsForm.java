@@ -42,7 +42,7 @@ public final class ReadingsForm {
                     List.of(
                             each.id(),
                             each.quantity().word(),
-                            String.join(" ", each.of()),
+                            PlanCsv.subject(each.quantity(), each.of(), each.key()),
                             each.state(),
                             each.sourcePolarity().orElse(""),
                             limit.orElse(""),

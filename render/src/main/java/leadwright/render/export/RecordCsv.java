@@ -46,7 +46,10 @@ public final class RecordCsv {
         return List.of(
                 each.planned().id(),
                 each.planned().quantity().word(),
-                String.join(" ", each.planned().of()),
+                PlanCsv.subject(
+                        each.planned().quantity(),
+                        each.planned().of(),
+                        each.planned().key()),
                 each.planned().state(),
                 each.planned().sourcePolarity().orElse(""),
                 each.taken().shown().map(shown -> shown.value().text()).orElse(""),
