@@ -20,7 +20,7 @@ final class Bound {
     private record Level(Tasks.Heed heed, Tasks.Share share, int most) {}
 
     private static final List<Level> LEVELS = List.of(
-            new Level(Tasks.Heed.ALL, Tasks.Share.ALL, 100_000),
+            new Level(Tasks.Heed.ALL, Tasks.Share.ALL, 200_000),
             new Level(Tasks.Heed.ALL, Tasks.Share.LEAST, 50_000),
             new Level(Tasks.Heed.PHASES, Tasks.Share.LEAST, 50_000),
             new Level(Tasks.Heed.NOTHING, Tasks.Share.LEAST, 50_000),
