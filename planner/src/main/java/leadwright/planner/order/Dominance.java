@@ -12,7 +12,7 @@ import java.util.Arrays;
  * selection too. Two things only could make a visit welcome beyond what it takes, and are ruled out: a hookup on the way must
  * not shorten a re-plugging, and a fault on the way must not shorten a change of pose, as when a device that bears a power
  * cut is switched off faster through an open supply. Where the first is so, nothing is compared; where the second is so,
- * units in that fault must be the same.
+ * units in that fault which one hookup alone may take must be the same; for the others it is come to without a visit.
  */
 final class Dominance {
     /** Partial orders with which one is compared. */
@@ -41,7 +41,7 @@ final class Dominance {
             if (!unit.ordinary()) {
                 unsettled[unit.index() >> 6] |= 1L << unit.index();
             }
-            if (excursions.shortens(unit.stand())) {
+            if (unit.bound() && excursions.shortens(unit.stand())) {
                 same[unit.index() >> 6] |= 1L << unit.index();
             }
         }

@@ -1,6 +1,5 @@
 package leadwright.planner.order;
 
-import java.util.Optional;
 import leadwright.planner.order.Problem.Block;
 import leadwright.planner.plan.Obligation.Phase;
 
@@ -8,30 +7,22 @@ import leadwright.planner.plan.Obligation.Phase;
  * A block with its units in arrays, and what a visit of it costs at most and at least.
  *
  * @param fine whether the units that other hookups may take too choose one by one
- * @param leavings what may be left for a later visit that is welcome for its way
+ * @param passes whether its fault may be come to without a visit: a class that other hookups may take too may have been left
+ *     in part, for the way through the fault that is shorter than any other
  * @param plain seconds of a visit into which no selection is carried
  * @param carried seconds of a visit into which one is
  * @param selects whether a visit may select anything
  */
 record Entry(
-        Block block,
-        int[] bound,
-        int[] free,
-        boolean fine,
-        Optional<Leavings> leavings,
-        int plain,
-        int carried,
-        boolean selects) {
+        Block block, int[] bound, int[] free, boolean fine, boolean passes, int plain, int carried, boolean selects) {
 
-    static Entry of(Block block, Problem problem, Grain grain, Excursions excursions, int words) {
+    static Entry of(Block block, Problem problem, Grain grain, Excursions excursions) {
         return new Entry(
                 block,
                 block.bound().stream().toArray(),
                 block.free().stream().toArray(),
                 grain.fine(block.phase()),
-                Optional.of(block)
-                        .filter(each -> excursions.shortens(each.stand()))
-                        .map(each -> Leavings.of(each.free(), problem, words)),
+                !block.free().isEmpty() && excursions.shortens(block.stand()),
                 problem.leastVisit(block, false),
                 problem.leastVisit(block, true),
                 !block.demands().isEmpty());

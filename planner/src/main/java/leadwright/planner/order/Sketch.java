@@ -16,7 +16,8 @@ import leadwright.planner.plan.Obligation.Phase;
  * a route that {@link Charge} can charge in full. Relaxed is one thing: a visit saves a selection whenever the visit before
  * it in this stay selected anything that it might ask for. Then what an ordinary visit costs does not hang on what it takes,
  * taking all that is ready is best, and nothing is lost by having taken more; only where a way through a fault is shorter than
- * one around it may what other hookups can take be left for later, in part or in whole. Method: the search of {@link Search} over site,
+ * one around it may what other hookups can take be left for later, in part or in whole: there the fault is come to without a
+ * visit, which costs no more than any such visit. Method: the search of {@link Search} over site,
  * pose, last block that selected, units taken; and a partial order is dropped when another one stands where it stands, has
  * taken at least as much, and has cost no more ({@link Dominance}). Cost: exponential at worst; {@code limit} bounds the
  * nodes. Proof: the argument of {@link Solver} for going class by class; a finished search has settled every partial order
@@ -77,7 +78,7 @@ final class Sketch {
         }
         for (int h = 0; h < problem.hookups(); h++) {
             entries.add(problem.blocks().get(h).stream()
-                    .map(block -> Entry.of(block, problem, grain, excursions, words))
+                    .map(block -> Entry.of(block, problem, grain, excursions))
                     .toList());
         }
         this.touchOf = new long[problem.poses().all().size()][];
@@ -186,13 +187,26 @@ final class Sketch {
             int act = (m + 1) << 2;
             if (problem.poses().get(move.to()).fault()) {
                 visits(node, done, move.to(), move.seconds(), act);
-            } else {
+            }
+            if (!problem.poses().get(move.to()).fault() || passes(node, done, move.to())) {
                 reach(store.site(node), move.to(), store.tie(node), done, store.cost(node) + move.seconds(), node, act);
             }
         }
         if (!problem.poses().get(store.pose(node)).fault()) {
             visits(node, done, store.pose(node), 0, 0);
         }
+    }
+
+    private boolean passes(int node, long[] done, int pose) {
+        int hookup = problem.hookupOf(store.site(node));
+        for (Entry entry : entries.get(hookup)) {
+            if (entry.passes()
+                    && entry.block().stand().fits(problem.poses().get(pose))
+                    && !closed(hookup, entry.block(), done)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Makes the first visit that may as well be made at once; whether there is one. */
@@ -231,7 +245,10 @@ final class Sketch {
             return;
         }
         for (int h = problem.hookups() - 1; h >= 0; h--) {
-            if (h == problem.hookupOf(site) || Words.holds(done, ofHookup[h])) {
+            // With nothing left, a hookup may still have the shorter way to switch off a device that is on.
+            boolean left = !Words.holds(done, ofHookup[h])
+                    || !pose.dead() && entries.get(h).stream().anyMatch(Entry::passes);
+            if (h == problem.hookupOf(site) || !left) {
                 continue;
             }
             Replugs.Replug replug = problem.replugs().between(site, h);
@@ -260,11 +277,6 @@ final class Sketch {
             int cost = seconds + (entry.carries(store.tie(node)) ? entry.carried() : entry.plain());
             long[] whole = next.clone();
             boolean more = take(entry.free(), done, whole);
-            if (more && entry.leavings().isPresent()) {
-                for (long[] part : entry.leavings().get().sets(next, whole)) {
-                    visit(node, pose, entry, part, cost, act);
-                }
-            }
             if (some || more) {
                 visit(node, pose, entry, whole, cost, act);
             }
