@@ -67,6 +67,11 @@ public record Plan(
                 .toList();
     }
 
+    /** Whether the device has a protective earth of which this plan reads nothing: it must be read otherwise before power. */
+    public boolean earthUnread() {
+        return shortfalls.stream().anyMatch(each -> each.because().startsWith(Shortfall.EARTH_NOT_KNOWN));
+    }
+
     public Optional<Hookup> hookup(String id) {
         return hookups.stream().filter(hookup -> hookup.id().equals(id)).findFirst();
     }

@@ -23,7 +23,7 @@ import leadwright.planner.plan.Shortfall;
  * other parts are stated to be.
  */
 public final class EarthUnread {
-    private static final String BECAUSE = "no earth resistance can be read: whether the earth is sound is not known";
+    private static final String BECAUSE = Shortfall.EARTH_NOT_KNOWN;
 
     private EarthUnread() {}
 

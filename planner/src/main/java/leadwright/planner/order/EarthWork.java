@@ -14,6 +14,7 @@ import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.MainsState;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Obligation.EarthSubject;
+import leadwright.planner.plan.Step;
 import leadwright.planner.plan.Step.Account;
 import leadwright.planner.plan.Step.Act;
 
@@ -155,21 +156,23 @@ final class EarthWork {
     private void plugIn() {
         cordIsOut = false;
         steps.add(draft(
-                Act.LOOK,
-                "Fit the supply cord to the device and plug it into the tester's outlet; the outlet stays off.",
-                0,
-                Account.PREPARE,
-                "The tester must be able to switch the device's supply."));
+                        Act.LOOK,
+                        "Fit the supply cord to the device and plug it into the tester's outlet; the outlet stays off.",
+                        0,
+                        Account.PREPARE,
+                        "The tester must be able to switch the device's supply.")
+                .at(Step.CORD_IN));
     }
 
     private void unplug() {
         cordIsOut = true;
         steps.add(draft(
-                Act.LOOK,
-                "The supply cord is out of the device and out of the tester's outlet.",
-                0,
-                Account.PREPARE,
-                "This path is read without the cord, or the cord alone."));
+                        Act.LOOK,
+                        "The supply cord is out of the device and out of the tester's outlet.",
+                        0,
+                        Account.PREPARE,
+                        "This path is read without the cord, or the cord alone.")
+                .at(Step.CORD_OUT));
     }
 
     private void read(List<Obligation> readings) {

@@ -19,6 +19,10 @@ public record Shortfall(
         List<String> additions,
         List<Proposal> proposals,
         List<String> readings) {
+    /** How the reason begins where no reading can say that the protective earth is sound. */
+    public static final String EARTH_NOT_KNOWN =
+            "no earth resistance can be read: whether the earth is sound is not known";
+
     public Shortfall {
         connections = List.copyOf(connections);
         additions = List.copyOf(additions);

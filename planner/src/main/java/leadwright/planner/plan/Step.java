@@ -15,7 +15,8 @@ import java.util.Optional;
  * @param place what clip and touch steps are done to: the touch point, port or earth point (or {@code inlet-earth},
  *     {@code cord-earth}, {@code cord-plug-earth}, {@code reference-earth}) that clip or probe is put on, {@code touch-probe}
  *     where the probe takes the clip's place on the earth lead; for make-safe the id of the therapy output; {@code source}
- *     for a switch step that takes a source of the tester off what is wired
+ *     for a switch step that takes a source of the tester off what is wired; {@link #CORD_IN} and {@link #CORD_OUT} for a look
+ *     step that fits the supply cord or has it out
  * @param seconds bench time
  * @param account which part of the time split the seconds belong to; writing is accounted apart, see {@link #writing}
  * @param writing seconds of {@code seconds} that are for writing a value
@@ -35,6 +36,12 @@ public record Step(
         Optional<String> caution,
         Optional<String> onFail,
         String because) {
+
+    /** Place of the step that fits the supply cord and plugs it in. */
+    public static final String CORD_IN = "supply-cord";
+
+    /** Place of the step that has the supply cord out of the device and of the outlet. */
+    public static final String CORD_OUT = "supply-cord-out";
 
     /** Kinds of act. */
     public enum Act {

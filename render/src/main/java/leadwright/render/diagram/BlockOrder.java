@@ -60,6 +60,23 @@ final class BlockOrder {
         return order;
     }
 
+    /** The place among blocks in their order at which one more crosses least, the upper one of equals. */
+    static int leastCrossedPlace(List<List<String>> blocks, List<String> block, ToIntFunction<String> place) {
+        int best = 0;
+        long fewest = Long.MAX_VALUE;
+        for (int at = 0; at <= blocks.size(); at++) {
+            long crossings = 0;
+            for (int i = 0; i < blocks.size(); i++) {
+                crossings += i < at ? crossings(blocks.get(i), block, place) : crossings(block, blocks.get(i), place);
+            }
+            if (crossings < fewest) {
+                fewest = crossings;
+                best = at;
+            }
+        }
+        return best;
+    }
+
     /** Tries every order of the large blocks; among the single ones each then has one best gap, sought from the top. */
     private static List<List<String>> insertedBest(
             List<List<String>> single, List<List<String>> large, ToIntFunction<String> place) {

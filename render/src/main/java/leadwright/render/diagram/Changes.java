@@ -117,21 +117,33 @@ final class Changes {
                 .count();
     }
 
-    /** First steps of later visits to a hookup that stood before. */
-    List<Integer> again(String hookup) {
-        List<Integer> again = new ArrayList<>();
+    /** A later visit to a hookup that stood before: its first step, and those that take off and put on to come back to it. */
+    record Visit(int begin, List<Integer> off, List<Integer> on) {}
+
+    /** Later visits to a hookup that stood before. */
+    List<Visit> again(String hookup) {
+        List<Visit> again = new ArrayList<>();
         String last = "";
         boolean seen = false;
         for (Step step : plan.steps()) {
-            if (step.hookup().isPresent()) {
-                if (step.hookup().get().equals(hookup) && !last.equals(hookup)) {
-                    if (seen) {
-                        again.add(step.number());
-                    }
-                    seen = true;
-                }
-                last = step.hookup().get();
+            if (step.hookup().isEmpty()) {
+                continue;
             }
+            if (step.hookup().get().equals(hookup)) {
+                if (seen && !last.equals(hookup)) {
+                    again.add(new Visit(step.number(), new ArrayList<>(), new ArrayList<>()));
+                }
+                seen = true;
+                if (!again.isEmpty()) {
+                    Visit visit = again.get(again.size() - 1);
+                    switch (step.does()) {
+                        case PART -> visit.off().add(step.number());
+                        case JOIN -> visit.on().add(step.number());
+                        default -> {}
+                    }
+                }
+            }
+            last = step.hookup().get();
         }
         return again;
     }
@@ -167,6 +179,16 @@ final class Changes {
                         .reduce((earlier, later) -> later)
                         .filter(step -> step.does() == Step.Act.PART)
                         .isPresent());
+    }
+
+    /** The first step that fits and plugs the supply cord while this hookup stands. */
+    Optional<Integer> pluggedIn(String hookup) {
+        return at(hookup, Step.Act.LOOK, Step.CORD_IN).stream().findFirst();
+    }
+
+    /** Steps that take the supply cord out while this hookup stands. */
+    List<Integer> unplugged(String hookup) {
+        return at(hookup, Step.Act.LOOK, Step.CORD_OUT);
     }
 
     /** Steps of one kind at one place in a hookup, ascending. */

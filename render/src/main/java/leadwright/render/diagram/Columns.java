@@ -64,6 +64,11 @@ record Columns(
         return columns;
     }
 
+    /** Left edge of the first column of fan-outs, or of the tester where there is none. */
+    double firstBox() {
+        return boxes.isEmpty() ? tester : boxes.get(0).left();
+    }
+
     /** Index among the plan's columns of a hookup's column: a hookup with fewer columns has them at the tester's side. */
     int shift(Routing routing) {
         return boxes.size() - routing.columns().size();

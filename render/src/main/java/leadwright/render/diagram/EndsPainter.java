@@ -131,7 +131,10 @@ final class EndsPainter {
             svg.text(x, y, Svg.Anchor.START, numbers, Type.NUMBER);
             x += Texts.width(numbers, Type.NUMBER) + 1.4;
         }
-        svg.text(x, y, Svg.Anchor.START, count + "off, open", Type.NOTE);
+        // A fan-out may stand close by; the ring at the stub's end says open as well.
+        double room = columns.firstBox() - 1 - x;
+        String whole = count + "off, open";
+        svg.text(x, y, Svg.Anchor.START, Texts.width(whole, Type.NOTE) <= room ? whole : count + "off", Type.NOTE);
     }
 
     /**
@@ -159,7 +162,8 @@ final class EndsPainter {
             changes.earthOff(net.hookup()).ifPresent(step -> words.add("earth lead off at " + step));
         }
         if (pin.kind() == Panel.Kind.INLET && cordOut()) {
-            words.add(Panel.say(plan, "cord out for earth"));
+            List<Integer> out = changes.unplugged(net.hookup());
+            words.add(out.isEmpty() ? Panel.say(plan, "cord out for earth") : "cord out at " + Changes.ranges(out));
         }
         if (words.isEmpty()) {
             return;

@@ -3,6 +3,7 @@ package leadwright.render.diagram;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -19,7 +20,6 @@ final class FramePainter {
     private static final double BLOCK = 100;
     private static final double CELL = 8.2;
     private static final double LINE = 3.7;
-    private static final String SHEETS = "  sheet 00 of 00";
 
     private FramePainter() {}
 
@@ -45,7 +45,7 @@ final class FramePainter {
                 Ink.BLACK,
                 "stroke-width",
                 Ink.FRAME);
-        heading(svg, plan, hookup, sheet, sheets);
+        heading(svg, plan, changes, hookup, sheet, sheets);
         rule(svg, Page.HEADING);
         rule(svg, Page.FOOT);
         changes(svg, plan, changes, hookup);
@@ -69,29 +69,60 @@ final class FramePainter {
         return hookup.id() + " of " + plan.hookups().size();
     }
 
-    private static void heading(Svg svg, Plan plan, Hookup hookup, int sheet, int sheets) {
+    private static void heading(Svg svg, Plan plan, Changes changes, Hookup hookup, int sheet, int sheets) {
         String right = standing(plan) + ofHookups(plan, hookup);
         double room = Page.RIGHT - Page.LEFT - Texts.width(right, Type.TITLE) - 8;
-        svg.fitted(Page.LEFT, 5.6, room, Svg.Anchor.START, plan.device().name(), Type.TITLE);
+        boolean two = name(svg, Texts.clean(plan.device().name()), room);
         svg.text(Page.RIGHT, 5.6, Svg.Anchor.END, right, Type.TITLE);
+        List<Integer> again =
+                changes.again(hookup.id()).stream().map(Changes.Visit::begin).toList();
+        List<String> beside = new ArrayList<>();
+        if (!again.isEmpty()) {
+            beside.add("again at step " + Changes.ranges(again));
+        }
+        if (sheets > 1) {
+            beside.add("sheet " + sheet + " of " + sheets);
+        }
+        String small = String.join(", ", beside);
         String purpose = purpose(plan, hookup);
-        double below = Page.RIGHT - Page.LEFT - (sheets > 1 ? Texts.width(SHEETS, Type.KIT) : 0);
+        double below = Page.RIGHT - Page.LEFT - (small.isEmpty() ? 0 : Texts.width(small, Type.KIT) + 6);
         Type squeezed = Texts.squeezed(purpose, below, Type.KIT);
         Type type = Texts.width(purpose, squeezed) <= below ? squeezed : Type.NOTE;
-        List<String> lines = Texts.wrap(purpose, below, type, 2);
-        double y = lines.size() == 1 ? 11.8 : 10.3;
+        List<String> lines = Texts.wrap(purpose, below, type, two ? 1 : 2);
+        svg.open("g");
+        svg.line("title", purpose);
+        double y = two ? 13 : lines.size() == 1 ? 11.8 : 10.3;
         for (String line : lines) {
             svg.text(Page.LEFT, y, Svg.Anchor.START, line, type);
             y += 3.4;
         }
-        if (sheets > 1) {
-            svg.text(Page.RIGHT, 11.8, Svg.Anchor.END, "sheet " + sheet + " of " + sheets, Type.KIT);
+        svg.close();
+        svg.text(Page.RIGHT, two ? 13 : 11.8, Svg.Anchor.END, small, Type.KIT);
+    }
+
+    /** The device's name, on two smaller lines where one is too short; whether it took two. */
+    private static boolean name(Svg svg, String name, double room) {
+        Type one = Texts.squeezed(name, room, Type.TITLE);
+        if (Texts.width(name, one) <= room) {
+            svg.text(Page.LEFT, 5.6, Svg.Anchor.START, name, one);
+            return false;
         }
+        Type smaller = new Type(11, true, Ink.BLACK);
+        List<String> lines = Texts.wrap(name, room, smaller, 2);
+        svg.open("g");
+        svg.line("title", name);
+        for (int i = 0; i < lines.size(); i++) {
+            svg.text(Page.LEFT, 3.7 + 4.6 * i, Svg.Anchor.START, lines.get(i), smaller);
+        }
+        svg.close();
+        return true;
     }
 
     /** What must be seen on every sheet of a plan that is not whole or not for record; nothing else. */
     private static String standing(Plan plan) {
-        return (plan.trainingCopy() ? "TRAINING COPY \u00b7 " : "") + (plan.partial() ? "PARTIAL \u00b7 " : "");
+        return (plan.trainingCopy() ? "TRAINING COPY \u00b7 " : "")
+                + (plan.partial() ? "PARTIAL \u00b7 " : "")
+                + (plan.earthUnread() ? Panel.say(plan, "earth").toUpperCase(Locale.ROOT) + " NOT READ \u00b7 " : "");
     }
 
     /** What is read while the hookup stands. */
@@ -172,12 +203,19 @@ final class FramePainter {
             int staying = changes.staying(id);
             words.append(staying == 1 ? "1 joint stays." : staying == 0 ? "Nothing stays." : staying + " joints stay.");
         }
-        if (!changes.again(id).isEmpty()) {
-            words.append(" Comes again at step ")
-                    .append(Changes.ranges(changes.again(id)))
-                    .append(changes.againWithoutEarth(hookup) ? ", then without the earth lead." : ".");
-        }
         return words.toString().strip();
+    }
+
+    /** When a hookup is set up once more, and the steps that change what stood before it; empty where it is not. */
+    static String again(Changes changes, Hookup hookup) {
+        List<String> visits = new ArrayList<>();
+        for (Changes.Visit visit : changes.again(hookup.id())) {
+            visits.add("Comes again at step " + visit.begin()
+                    + (visit.off().isEmpty() ? "" : ", off at " + Changes.ranges(visit.off()))
+                    + (visit.on().isEmpty() ? "" : ", on at " + Changes.ranges(visit.on())));
+        }
+        String last = changes.againWithoutEarth(hookup) ? ", then without the earth lead" : "";
+        return visits.isEmpty() ? "" : String.join("; ", visits) + last;
     }
 
     private static String steps(List<Integer> numbers) {

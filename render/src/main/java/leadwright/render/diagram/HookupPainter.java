@@ -13,6 +13,8 @@ import leadwright.planner.plan.Step;
 
 /** Phase 8: draws the sheets of one hookup. */
 final class HookupPainter {
+    private static final String UNREAD = "Nothing is powered before another tester has read the earth";
+
     private final Plan plan;
     private final Panel panel;
     private final List<Socket> sockets;
@@ -71,12 +73,14 @@ final class HookupPainter {
         Columns.Drawn drawn = sheet.drawn().get(index);
         int number = numbers.get(s);
         List<Ties> ties = ties(s);
+        String again = FramePainter.again(changes, hookup);
         Svg svg = new Svg(
                 Page.WIDTH,
                 Page.HEIGHT,
                 plan.device().name() + ", hookup " + FramePainter.ofHookups(plan, hookup)
                         + (numbers.size() > 1 ? ", sheet " + number + " of " + numbers.size() : ""),
-                FramePainter.purpose(plan, hookup) + ". " + FramePainter.changeWords(changes, hookup));
+                FramePainter.purpose(plan, hookup) + ". " + FramePainter.changeWords(changes, hookup)
+                        + (again.isEmpty() ? "" : " " + again + "."));
         svg.leaf("rect", "class", "page", "width", Page.WIDTH, "height", Page.HEIGHT, "fill", Ink.WHITE);
         FramePainter.draw(svg, plan, changes, hookup, number, numbers.size());
         new PanelPainter(svg, layout.labels(), sheet, layout.fit()).draw(plan, panel);
@@ -98,6 +102,8 @@ final class HookupPainter {
                 layout.labels(),
                 notes(s),
                 nonEmpty(
+                        plan.earthUnread() ? Panel.say(plan, UNREAD) : "",
+                        FramePainter.again(changes, hookup),
                         columns.names()
                                 .key(layout.sheets().get(s).drawn().get(index).net()),
                         parted(s),

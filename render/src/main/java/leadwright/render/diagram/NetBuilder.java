@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import leadwright.catalog.device.Device;
+import leadwright.catalog.device.SupplyConnection;
 import leadwright.catalog.kit.ItemKind;
 import leadwright.catalog.kit.TouchThrough;
 import leadwright.planner.Plan;
@@ -114,7 +115,7 @@ final class NetBuilder {
                 hookup.earth().stream()
                         .filter(path -> path.point().equals(pin.place()))
                         .forEach(path -> earthLine(pin, path));
-            case INLET -> plain(pin, Ink.Look.MAINS, List.of("cord"), Socket.OUTLET);
+            case INLET -> cord(pin);
             case TOUCH -> {}
         }
     }
@@ -236,6 +237,24 @@ final class NetBuilder {
         }
         lines.add(new Net.Line(
                 pin.id(), look, pin.id(), items, to, pieces, 1, pin.label() + " to the tester's " + end(to)));
+    }
+
+    /** The supply cord; its number stands where the hand fits it: at the device, or at the outlet for a cord that is fixed. */
+    private void cord(Panel.Pin pin) {
+        Optional<Integer> step = changes.pluggedIn(hookup.id());
+        boolean fixed = plan.device().supply().connection() == SupplyConnection.FIXED_CORD;
+        Net.Piece numbered =
+                step.map(each -> new Net.Piece(true, List.of(each))).orElseGet(this::still);
+        Net.Piece other = new Net.Piece(numbered.isNew(), List.of());
+        lines.add(new Net.Line(
+                pin.id(),
+                Ink.Look.MAINS,
+                pin.id(),
+                List.of("cord"),
+                Socket.OUTLET,
+                fixed ? List.of(other, numbered) : List.of(numbered, other),
+                1,
+                pin.label() + " to the tester's " + end(Socket.OUTLET)));
     }
 
     private Net.Piece still() {

@@ -195,26 +195,21 @@ record Routing(List<String> start, List<List<String>> columns, List<Exchange> ex
 
         /** The order in which every box finds its lines together and the sockets stand in theirs. */
         private List<String> target() {
-            List<String> target = new ArrayList<>();
+            List<List<String>> blocks = new ArrayList<>();
+            Set<String> placed = new HashSet<>();
             for (Socket socket : sockets) {
                 // A box that is linked to a second jack is met twice.
-                leaves(socket.id()).stream()
-                        .filter(line -> !target.contains(line))
-                        .forEach(target::add);
+                blocks.add(leaves(socket.id()).stream().filter(placed::add).toList());
             }
-            // A box that leads on to another sheet has no socket here: it stands where most of its lines come from.
+            // A box that leads on to another sheet has no socket here: it stands where it crosses least, never inside
+            // another.
             for (Net.Box box : net.boxes()) {
                 if (open.contains(box.id()) && net.outOf(box.id()).isEmpty()) {
                     List<String> block = leaves(box.id());
-                    double middle =
-                            block.stream().mapToInt(lines::indexOf).average().orElse(0);
-                    int at = (int) target.stream()
-                            .filter(each -> lines.indexOf(each) < middle)
-                            .count();
-                    target.addAll(at, block);
+                    blocks.add(BlockOrder.leastCrossedPlace(blocks, block, lines::indexOf), block);
                 }
             }
-            return target;
+            return blocks.stream().flatMap(List::stream).toList();
         }
 
         private List<String> leaves(String end) {

@@ -12,8 +12,8 @@ import java.util.Map;
  * least. Parts keep their place on the panel; only wires of one part may change places, and do so only where that saves a
  * crossing.
  *
- * <p>The number of crossings is the number of pairs of pins on different jacks that stand in the other order than
- * their jacks. Pairs in different parts do not depend on the order sought here, so each part is a linear ordering problem of its
+ * <p>Where every wire goes to its jack by itself the number of crossings is the number of pairs of pins on different jacks that
+ * stand in the other order than their jacks; {@link RowSearch} also weighs bundles that cross as one trunk. Pairs in different parts do not depend on the order sought here, so each part is a linear ordering problem of its
  * own. Cost: pins that share a box in every hookup count as one class; up to {@value #EXACT} classes are ordered exactly
  * by dynamic programming over sets of classes; beyond that, by the best of two starts with repeated moving of single classes.
  */
@@ -23,13 +23,21 @@ final class RowOrder {
 
     private RowOrder() {}
 
+    /** The order with the fewest crossings found: never more than the exact order of wires that go one by one has. */
     static Panel order(Panel panel, List<Net> nets, List<Socket> sockets) {
-        Map<String, Integer> file = new HashMap<>();
-        panel.pins().forEach(pin -> file.put(pin.id(), file.size()));
-        List<Map<String, Integer>> ranks = new ArrayList<>();
-        for (Net net : nets) {
-            ranks.add(ranks(net, sockets, file));
-        }
+        return RowSearch.improved(panel, nets, sockets);
+    }
+
+    /** The order with the fewest pairs of wires out of the order of their jacks. */
+    static Panel oneByOne(Panel panel, List<Net> nets, List<Socket> sockets) {
+        return byRanks(
+                panel,
+                nets,
+                nets.stream().map(net -> ranks(bundles(panel, net, sockets))).toList());
+    }
+
+    /** @param ranks the place that each pin's wire seeks, for each net */
+    static Panel byRanks(Panel panel, List<Net> nets, List<Map<String, Integer>> ranks) {
         List<Panel.Group> groups = new ArrayList<>();
         for (Panel.Group group : panel.groups()) {
             List<Panel.Pin> free = new ArrayList<>();
@@ -56,12 +64,24 @@ final class RowOrder {
         };
     }
 
-    /** Position of each pin where every bundle's wires lie together, bundles in the order of their jacks. */
-    private static Map<String, Integer> ranks(Net net, List<Socket> sockets, Map<String, Integer> file) {
-        Map<String, Integer> ranks = new LinkedHashMap<>();
+    /** Pins of each bundle, wires that a fan-out gathers together; bundles in the order of their jacks. */
+    static List<List<String>> bundles(Panel panel, Net net, List<Socket> sockets) {
+        Map<String, Integer> file = new HashMap<>();
+        panel.pins().forEach(pin -> file.put(pin.id(), file.size()));
+        List<List<String>> bundles = new ArrayList<>();
         for (Socket socket : sockets) {
-            leaves(net, socket.id(), file).forEach(pin -> ranks.putIfAbsent(pin, ranks.size()));
+            List<String> leaves = leaves(net, socket.id(), file);
+            if (!leaves.isEmpty()) {
+                bundles.add(leaves);
+            }
         }
+        return bundles;
+    }
+
+    /** Position of each pin where bundles stand in this order. */
+    static Map<String, Integer> ranks(List<List<String>> bundles) {
+        Map<String, Integer> ranks = new LinkedHashMap<>();
+        bundles.forEach(bundle -> bundle.forEach(pin -> ranks.putIfAbsent(pin, ranks.size())));
         return ranks;
     }
 

@@ -113,6 +113,9 @@ final class Svg {
      * @param y height of the middle of its capitals
      */
     void text(double x, double y, Anchor anchor, String text, Type type) {
+        if (text.isEmpty()) {
+            return;
+        }
         Object[] attributes = {
             "x",
             x,

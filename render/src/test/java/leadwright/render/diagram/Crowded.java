@@ -133,21 +133,33 @@ final class Crowded {
                 .replaceAll("(id: spread,.*stock: )\\d+", "$18");
     }
 
+    /** So many wires, eight to a comb and four combs to a jack. */
+    static Plan array(int wires) {
+        Sketch sketch = new Sketch(Sketch.device(electrodes(wires)), Sketch.kit(combs()));
+        return combed(sketch.hookup(), wires)
+                .read(QuantityKind.APPLIED_PART_LEAKAGE, "head")
+                .done()
+                .plan();
+    }
+
+    private static Sketch.Wiring combed(Sketch.Wiring wiring, int wires) {
+        for (int i = 0; i < wires; i++) {
+            wiring.join(i / 32 + 1, "head.e" + (i + 1), "comb/" + (i / 8 + 1), "spread/" + (i / 32 + 1));
+        }
+        return wiring;
+    }
+
     /** 256 wires on 32 combs, four to a jack; then a quarter of them alone. */
     static Plan array() {
         Sketch sketch = new Sketch(Sketch.device(electrodes(256)), Sketch.kit(combs()));
-        Sketch.Wiring all = sketch.hookup();
-        for (int i = 0; i < 256; i++) {
-            all.join(i / 32 + 1, "head.e" + (i + 1), "comb/" + (i / 8 + 1), "spread/" + (i / 32 + 1));
-        }
-        all.join(9, "housing.case", "jaw", "lead-short")
+        combed(sketch.hookup(), 256)
+                .join(9, "housing.case", "jaw", "lead-short")
                 .read(QuantityKind.APPLIED_PART_LEAKAGE, "head")
                 .done();
-        Sketch.Wiring some = sketch.hookup();
-        for (int i = 0; i < 64; i++) {
-            some.join(i / 32 + 1, "head.e" + (i + 1), "comb/" + (i / 8 + 1), "spread/" + (i / 32 + 1));
-        }
-        return some.read(QuantityKind.APPLIED_PART_LEAKAGE, "head.e1.").done().plan();
+        return combed(sketch.hookup(), 64)
+                .read(QuantityKind.APPLIED_PART_LEAKAGE, "head.e1.")
+                .done()
+                .plan();
     }
 
     /** 64 wires with a jack or a place of their own in some hookup, so that no ribbon can stand for them. */

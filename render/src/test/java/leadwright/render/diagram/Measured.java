@@ -1,18 +1,23 @@
 package leadwright.render.diagram;
 
+import java.awt.geom.Rectangle2D;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
+import leadwright.render.export.TextExtents;
 import leadwright.render.export.TextMeasure;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
-/** A drawing as a ruler sees it: read back from its source, sharing nothing with what laid it out. */
+/**
+ * A drawing as a ruler sees it: read back from its source, the ink of its texts as Batik sets them, sharing nothing with what
+ * laid it out.
+ */
 final class Measured {
     final List<Wire> wires = new ArrayList<>();
     final List<Box> boxes = new ArrayList<>();
@@ -108,8 +113,10 @@ final class Measured {
                 boxes.add(box);
             }
         }
-        for (Element text : all("text")) {
-            texts.add(text(text));
+        List<Rectangle2D> inks = TextExtents.of(svg);
+        List<Element> all = all("text");
+        for (int i = 0; i < all.size(); i++) {
+            texts.add(text(all.get(i), inks.get(i)));
         }
     }
 
@@ -201,26 +208,13 @@ final class Measured {
         return segments;
     }
 
-    private static Text text(Element text) {
-        String content = text.getTextContent();
-        double size = number(text, "font-size");
-        double pt = size / TextMeasure.MM_PER_PT;
-        boolean bold = text.getAttribute("font-weight").equals("bold");
-        double width = Texts.width(content, pt, bold);
-        double x = number(text, "x");
-        double left = switch (text.getAttribute("text-anchor")) {
-            case "end" -> x - width;
-            case "middle" -> x - width / 2;
-            default -> x;
-        };
-        double base = number(text, "y");
-        Box ink = new Box(
-                left,
-                base - size * TextMeasure.CAP_HEIGHT,
-                left + width,
-                base + (content.matches("[A-Z0-9 \u2013.:+-]*") ? 0 : size * TextMeasure.DESCENT),
-                "text");
-        return new Text(content, pt, bold, ink, text.getAttribute("fill"));
+    private static Text text(Element text, Rectangle2D ink) {
+        return new Text(
+                text.getTextContent(),
+                number(text, "font-size") / TextMeasure.MM_PER_PT,
+                text.getAttribute("font-weight").equals("bold"),
+                new Box(ink.getMinX(), ink.getMinY(), ink.getMaxX(), ink.getMaxY(), "text"),
+                text.getAttribute("fill"));
     }
 
     private static double number(Element element, String name) {

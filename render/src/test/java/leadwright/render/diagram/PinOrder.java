@@ -11,12 +11,29 @@ final class PinOrder {
     private PinOrder() {}
 
     static Panel drawn(Plan plan) {
-        Changes changes = new Changes(plan);
         Panel panel = Panel.of(plan);
-        List<Net> nets = plan.hookups().stream()
+        return RowOrder.order(panel, nets(plan, panel), Socket.of(plan));
+    }
+
+    /** The order with the fewest pairs out of order. */
+    static Panel oneByOne(Plan plan) {
+        Panel panel = Panel.of(plan);
+        return RowOrder.oneByOne(panel, nets(plan, panel), Socket.of(plan));
+    }
+
+    /** Crossings of all hookups with the pins in this order. */
+    static int routed(Plan plan, Panel panel) {
+        return nets(plan, panel).stream()
+                .mapToInt(net ->
+                        Routing.of(net, Units.singles(panel), Socket.of(plan)).crossings())
+                .sum();
+    }
+
+    private static List<Net> nets(Plan plan, Panel panel) {
+        Changes changes = new Changes(plan);
+        return plan.hookups().stream()
                 .map(hookup -> Net.of(plan, panel, changes, hookup))
                 .toList();
-        return RowOrder.order(panel, nets, Socket.of(plan));
     }
 
     /**

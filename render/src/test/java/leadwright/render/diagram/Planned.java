@@ -34,8 +34,13 @@ final class Planned {
     }
 
     static Plan plan(String device, String kit, String rules) {
+        return of(Sketch.sample(device), kit, rules);
+    }
+
+    /** @param device the text of a device file */
+    static Plan of(String device, String kit, String rules) {
         Outcome outcome = Planner.plan(new Request(
-                Sketch.device(Sketch.sample(device)),
+                Sketch.device(device),
                 Sketch.kit(Sketch.sample(kit)),
                 RuleSets.builtIn().find(rules).orElseThrow(),
                 House.defaults(),
@@ -44,6 +49,6 @@ final class Planned {
         if (outcome instanceof Outcome.Planned planned) {
             return planned.plan();
         }
-        throw new AssertionError(device + ": " + outcome);
+        throw new AssertionError(String.valueOf(outcome));
     }
 }
