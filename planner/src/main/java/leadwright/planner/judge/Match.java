@@ -113,7 +113,7 @@ final class Match {
     }
 
     private void value(PlannedReading planned, Located<Shown> shown) {
-        Optional<Dimension> due = dimension(planned);
+        Optional<Dimension> due = planned.dimension();
         Optional<Quantity> amount = amount(shown.value());
         if (amount.isEmpty()) {
             if (due.isPresent() && due.get() != Dimension.RESISTANCE) {
@@ -179,21 +179,6 @@ final class Match {
             return Optional.of(above.amount());
         }
         return shown instanceof Shown.Below below ? Optional.of(below.amount()) : Optional.empty();
-    }
-
-    /** What a reading is measured in; empty for proofs, which show what they show. */
-    private static Optional<Dimension> dimension(PlannedReading planned) {
-        if (planned.limit().isPresent()) {
-            return Optional.of(planned.limit().get().value().dimension());
-        }
-        return switch (planned.quantity()) {
-            case PROOF -> Optional.empty();
-            case EARTH_RESISTANCE, BONDING_RESISTANCE, INSULATION_RESISTANCE -> Optional.of(Dimension.RESISTANCE);
-            case SUPPLY_VOLTAGE, BONDING_VOLTAGE -> Optional.of(Dimension.VOLTAGE);
-            case TESTER_CHECK ->
-                Optional.of(planned.component().isPresent() ? Dimension.CURRENT : Dimension.RESISTANCE);
-            default -> Optional.of(Dimension.CURRENT);
-        };
     }
 
     /** Where the rule set has leakage corrected to the nominal mains voltage, the measured one is part of the record. */

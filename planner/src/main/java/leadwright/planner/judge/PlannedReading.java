@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import leadwright.catalog.kit.Component;
 import leadwright.catalog.kit.Method;
+import leadwright.catalog.quantity.Dimension;
 import leadwright.catalog.rules.Limit;
 import leadwright.catalog.rules.QuantityKind;
 
@@ -44,6 +45,20 @@ public record PlannedReading(
             case SUPPLY_CURRENT, PROOF -> Optional.empty();
             case TESTER_CHECK -> Optional.of(component.isPresent() ? "leakage" : "earth");
             default -> Optional.of("leakage");
+        };
+    }
+
+    /** What it is measured in; empty for proofs, which show what they show. */
+    public Optional<Dimension> dimension() {
+        if (limit.isPresent()) {
+            return Optional.of(limit.get().value().dimension());
+        }
+        return switch (quantity) {
+            case PROOF -> Optional.empty();
+            case EARTH_RESISTANCE, BONDING_RESISTANCE, INSULATION_RESISTANCE -> Optional.of(Dimension.RESISTANCE);
+            case SUPPLY_VOLTAGE, BONDING_VOLTAGE -> Optional.of(Dimension.VOLTAGE);
+            case TESTER_CHECK -> Optional.of(component.isPresent() ? Dimension.CURRENT : Dimension.RESISTANCE);
+            default -> Optional.of(Dimension.CURRENT);
         };
     }
 

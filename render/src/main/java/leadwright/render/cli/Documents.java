@@ -6,13 +6,17 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import leadwright.planner.Plan;
+import leadwright.planner.judge.PlanFile;
+import leadwright.planner.judge.PlannedTest;
 import leadwright.render.diagram.Diagrams;
 import leadwright.render.diagram.Drawing;
+import leadwright.render.export.BenchData;
 import leadwright.render.export.PdfExport;
 import leadwright.render.export.PlanCsv;
 import leadwright.render.export.PlanJson;
 import leadwright.render.export.PngExport;
 import leadwright.render.sheet.BenchSheet;
+import leadwright.render.sheet.OnScreen;
 
 /** All files of a plan, in memory: nothing is written before everything is there. */
 final class Documents {
@@ -45,7 +49,7 @@ final class Documents {
         if (formats.contains(DocumentFormat.HTML) || formats.contains(DocumentFormat.PDF)) {
             String sheet = BenchSheet.xhtml(plan, drawings, assumed);
             if (formats.contains(DocumentFormat.HTML)) {
-                files.put("bench-sheet.html", bytes(sheet));
+                files.put("bench-sheet.html", bytes(onScreen(plan, sheet)));
             }
             if (formats.contains(DocumentFormat.PDF)) {
                 progress.stage("typesetting");
@@ -53,6 +57,17 @@ final class Documents {
             }
         }
         return files;
+    }
+
+    /** The sheet to fill in on a screen; with nothing to read it is the paper form and no more. */
+    private static String onScreen(Plan plan, String sheet) {
+        if (plan.readings().isEmpty()) {
+            return sheet;
+        }
+        // By the file and not by the plan itself: the page then weighs what judge will read.
+        PlannedTest judged =
+                PlanFile.read("plan.json", bytes(PlanJson.of(plan))).orThrow();
+        return OnScreen.page(sheet, BenchData.of(judged));
     }
 
     private static boolean showsDrawings(DocumentFormat format) {

@@ -94,7 +94,7 @@ final class AfterSections {
                 page.text(" ").field("Next due", "w30", "");
             });
             page.in("p", "fields", () -> {
-                page.field("Tested by", "w30", "").field("2nd person", "w20", "");
+                page.field("by", "Tested by", "w30", "").field("2nd person", "w20", "");
                 page.field("Reviewed", "w20", "").field("Order", "w18", "");
             });
         });

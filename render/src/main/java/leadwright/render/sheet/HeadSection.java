@@ -43,15 +43,18 @@ final class HeadSection {
             page.bold(plan.trainingCopy() ? "Training copy." : "Not a training copy.");
         });
         page.in("p", "fields", () -> {
-            page.field("Asset", "w36", "").field("Serial", "w36", "").field("Cord tag", "w22", "");
-            page.field("Date", "w24", plan.on().map(Object::toString).orElse(""));
+            page.field("inventory", "Asset", "w36", "").field("serial", "Serial", "w36", "");
+            page.field("Cord tag", "w22", "");
+            page.field("date", "Date", "w24", plan.on().map(Object::toString).orElse(""));
         });
         page.in("p", "fields", () -> {
-            page.field("Accessories", "w50", "").field("Place", "w28", "");
-            page.field("Supply", "w20", "V").field("at", "w18", "h");
+            page.field("accessories", "Accessories", "w50", "").field("Place", "w28", "");
+            page.field("mains-voltage", "Supply", "w20", "V").field("at", "w18", "h");
         });
         page.in("p", "fields", () -> {
-            page.field("Tester", "w40", "").ticked("calibrated to " + due(plan)).field("Lead box", "w28", "");
+            page.field("tester", "Tester", "w40", "")
+                    .ticked("calibrated to " + due(plan))
+                    .field("Lead box", "w28", "");
         });
         notices(sheet);
     }

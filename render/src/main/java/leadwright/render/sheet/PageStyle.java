@@ -42,7 +42,7 @@ final class PageStyle {
         return css.append('"').toString();
     }
 
-    private static String resource(String name) {
+    static String resource(String name) {
         try (InputStream in = PageStyle.class.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalStateException("The program is incomplete: it lacks " + name);

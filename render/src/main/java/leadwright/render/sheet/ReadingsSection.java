@@ -214,7 +214,11 @@ final class ReadingsSection {
         } else if (line instanceof Course.Null nulled) {
             nullRow(nulled);
         } else if (line instanceof Course.Background) {
-            free("before the source is put on: what the tester shows; never subtracted", "µA", "Background");
+            free(
+                    "background",
+                    "before the source is put on: what the tester shows; never subtracted",
+                    "µA",
+                    "Background");
         }
     }
 
@@ -238,7 +242,7 @@ final class ReadingsSection {
 
     private void value(Course.Value value, Optional<Hookup> hookup) {
         Obligation what = value.reading().obligation();
-        page.in("tr", "", () -> {
+        page.with("tr", "", new String[] {"data-reading", value.reading().id()}, () -> {
             page.leaf("td", "no", value.reading().id());
             page.in("td", "what", () -> {
                 page.bold(sheet.words().what(what, hookup));
@@ -305,15 +309,16 @@ final class ReadingsSection {
                 .orElse("");
         String words = nulled.last() ? "moved" + floor + ": repeat" : "tips together; read twice";
         free(
+                nulled.last() ? "null-end" : "null-start",
                 words,
                 "mΩ",
                 (nulled.last() ? "Null value, end" : "Null value") + " (no. "
                         + nulled.step().number() + ")");
     }
 
-    /** A row to write in without a limit. */
-    private void free(String words, String unit, String subject) {
-        page.in("tr", "", () -> {
+    /** A row to write in without a limit, named by what is written there. */
+    private void free(String name, String words, String unit, String subject) {
+        page.with("tr", "", new String[] {"data-free", name}, () -> {
             page.leaf("td", "no", "");
             page.in("td", "what", () -> page.bold(subject).empty("br").span("manner", sheet.say(words)));
             page.leaf("td", "limit", "");

@@ -112,6 +112,17 @@ final class Xhtml {
                 .text(" ");
     }
 
+    /** A field that a readings file has too; its name there stands at the box, so that a screen finds it. */
+    Xhtml field(String name, String label, String width, String unit) {
+        String[] named = {"data-field", name};
+        return in(
+                        "span",
+                        "field",
+                        () -> text(label + "\u00a0")
+                                .with("span", "box " + width, named, () -> text(unit.isEmpty() ? "\u00a0" : unit)))
+                .text(" ");
+    }
+
     /** Markup that this program has written itself and that is well formed: a drawing. */
     Xhtml markup(String wellFormed) {
         return act(() -> {
