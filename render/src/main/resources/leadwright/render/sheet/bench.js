@@ -146,7 +146,6 @@
     const planned = plan.readings.find(each => each.id === id);
     const [, what, limit, value, corrected, okno, then] = row.children;
     corrected.classList.add("corrected");
-    corrected.classList.toggle("never", !corrected.matches(".write"));
     const label = id + " " + squeezed(what.querySelector("b").textContent)
       + (planned.limit === null ? "" : ", limit " + squeezed(limit.textContent));
     const {input, unit} = box(value, "value/" + id, label);
