@@ -4,6 +4,7 @@ import java.io.StringWriter;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
+import leadwright.render.paper.Letters;
 
 /**
  * Writes one well-formed page source that reads the same as XML and as HTML. Text and attribute values are data: they are
@@ -155,20 +156,8 @@ final class Xhtml {
         return this;
     }
 
-    /**
-     * XML has no way to write most control characters, not even escaped, and characters that turn the direction of text
-     * could make a row read as another: each becomes the replacement character.
-     */
+    /** The text as it may stand in a page. */
     static String legal(String text) {
-        StringBuilder legal = new StringBuilder(text.length());
-        text.codePoints().map(c -> isLegal(c) ? c : 0xfffd).forEach(legal::appendCodePoint);
-        return legal.toString();
-    }
-
-    private static boolean isLegal(int c) {
-        boolean control = c < 0x20 && c != '\t' && c != '\n' || c >= 0x7f && c < 0xa0;
-        boolean turning = c >= 0x202a && c <= 0x202e || c >= 0x2066 && c <= 0x2069;
-        boolean noCharacter = c >= 0xd800 && c <= 0xdfff || c == 0xfffe || c == 0xffff;
-        return !control && !turning && !noCharacter;
+        return Letters.legal(text);
     }
 }
