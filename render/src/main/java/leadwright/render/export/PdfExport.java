@@ -69,6 +69,8 @@ public final class PdfExport {
     }
 
     private static byte[] typeset(String xhtml, Optional<LocalDate> date) {
+        // Before the first class that would look for a place to log to.
+        Quiet.install();
         List<Diagnostic> troubles = new ArrayList<>();
         try (PDDocument document = new PDDocument();
                 PdfBoxRenderer renderer = builder(xhtml, document, troubles).buildPdfRenderer()) {
@@ -99,7 +101,6 @@ public final class PdfExport {
     }
 
     private static PdfRendererBuilder builder(String xhtml, PDDocument document, List<Diagnostic> troubles) {
-        Quiet.install();
         PdfFonts fonts = new PdfFonts(document);
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.usePDDocument(document);

@@ -14,6 +14,7 @@ final class Quiet implements XRLogger {
     static {
         System.setProperty("java.awt.headless", "true");
         // Named outright, commons-logging neither searches the class path nor starts the JDK's logging.
+        System.setProperty("org.apache.commons.logging.LogFactory", "org.apache.commons.logging.impl.LogFactoryImpl");
         System.setProperty("org.apache.commons.logging.Log", "org.apache.commons.logging.impl.NoOpLog");
         XRLog.setLoggerImpl(new Quiet());
         XRLog.setLoggingEnabled(true);
