@@ -4,6 +4,8 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -79,6 +81,41 @@ class ArchitectureTest {
                 .check(house);
     }
 
+    /** What an edition says is made apart from how it looks: the words know no file format, the formats know no plan's words. */
+    @Test
+    void editionsAreWordsWithoutALook() {
+        noClasses()
+                .that()
+                .resideInAPackage("leadwright.render.paper..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("leadwright.catalog..", "leadwright.planner..")
+                .check(house);
+        noClasses()
+                .that()
+                .resideInAPackage("leadwright.render.paper..")
+                .should()
+                .dependOnClassesThat(DescribedPredicate.describe(
+                        "another package of render",
+                        (JavaClass each) -> each.getPackageName().startsWith("leadwright.render")
+                                && !each.getPackageName().equals("leadwright.render.paper")))
+                .check(house);
+        noClasses()
+                .that()
+                .resideInAPackage("leadwright.render.edition..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("leadwright.render.export..", "leadwright.render.cli..")
+                .check(house);
+        noClasses()
+                .that()
+                .resideInAnyPackage("leadwright.render.export..", "leadwright.render.sheet..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("leadwright.render.edition..")
+                .check(house);
+    }
+
     @Test
     void packagesFormNoCycles() {
         slices().matching("leadwright.catalog.(*)..").should().beFreeOfCycles().check(house);
@@ -102,6 +139,9 @@ class ArchitectureTest {
         only("org.apache.batik..", "leadwright.render.export..");
         only("org.apache.pdfbox..", "leadwright.render.export..");
         only("com.openhtmltopdf..", "leadwright.render.export..");
+        only("org.apache.poi..", "leadwright.render.export..");
+        only("org.apache.xmlbeans..", "leadwright.render.export..");
+        only("org.openxmlformats..", "leadwright.render.export..");
     }
 
     private static void only(String library, String... packages) {

@@ -12,10 +12,12 @@ enum DocumentFormat {
     SVG,
     /** Each drawing as a picture. */
     PNG,
-    /** The bench sheet with its drawings, one file for the screen. */
+    /** Each edition with its drawings, one file for the screen. */
     HTML,
-    /** The bench sheet with its drawings, for paper. */
+    /** Each edition with its drawings, for paper. */
     PDF,
+    /** The standing edition for a word processor. */
+    DOCX,
     /** The plan itself, plan/1. */
     JSON,
     /** The readings table. */

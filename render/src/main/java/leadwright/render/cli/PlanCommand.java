@@ -1,6 +1,7 @@
 package leadwright.render.cli;
 
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.EnumSet;
@@ -10,9 +11,13 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.function.Function;
+import leadwright.catalog.text.Problem;
 import leadwright.planner.Outcome;
 import leadwright.planner.Plan;
 import leadwright.planner.Request;
+import leadwright.planner.compare.Comparison;
+import leadwright.planner.compare.Side;
+import leadwright.planner.compare.SideFile;
 import leadwright.planner.plan.Occasion;
 import leadwright.render.export.PlanJson;
 import leadwright.render.export.SafeWriter;
@@ -32,7 +37,8 @@ import picocli.CommandLine.TypeConversionException;
             "",
             "Examples:",
             "  leadwright plan samples/brindlewick-ward-monitor.yaml",
-            "  leadwright plan monitor.yaml --kit bench.yaml --house house.yaml --out monitor --formats html,pdf"
+            "  leadwright plan monitor.yaml --kit bench.yaml --house house.yaml --out monitor --formats html,pdf",
+            "  leadwright plan monitor.yaml --edition bench,training,standing --since last-year/plan.json"
         },
         exitCodeList = {ExitCode.HELP_0, ExitCode.HELP_1, ExitCode.HELP_2, ExitCode.HELP_3, ExitCode.HELP_4},
         sortOptions = false)
@@ -71,8 +77,26 @@ final class PlanCommand extends Verb {
             paramLabel = "FORMAT",
             split = ",",
             converter = DocumentFormat.Word.class,
-            description = "what to write: svg, png, html, pdf, json, csv; else all")
-    private Set<DocumentFormat> formats = EnumSet.allOf(DocumentFormat.class);
+            description = "what to write: svg, png, html, pdf, json, csv, and docx for the standing edition; else all")
+    private Set<DocumentFormat> formats = EnumSet.noneOf(DocumentFormat.class);
+
+    @Option(
+            names = "--edition",
+            paramLabel = "EDITION",
+            split = ",",
+            converter = EditionWord.Word.class,
+            description =
+                    "for whom: bench (the form to work from), training (why each step is there, no record), standing"
+                            + " (the department's procedure); else bench")
+    private Set<EditionWord> editions = EnumSet.of(EditionWord.BENCH);
+
+    @Option(
+            names = "--since",
+            paramLabel = "PLAN",
+            description =
+                    "the plan that was in force before (plan.json): the standing edition's revision history says what"
+                            + " changed")
+    private Optional<Path> since = Optional.empty();
 
     @Option(
             names = "--occasion",
@@ -102,7 +126,12 @@ final class PlanCommand extends Verb {
     @Override
     public Integer call() {
         PrintWriter talk = talk();
+        Wanted wanted = Wanted.named(formats, editions);
+        if (since.isPresent() && !editions.contains(EditionWord.STANDING)) {
+            throw new BadInput("--since is for the standing edition's revision history; add --edition standing");
+        }
         Inputs inputs = Inputs.read(device, kit, house, rules);
+        Optional<Side> before = since.map(PlanCommand::before);
         if (json && (out.isPresent() || replace)) {
             talk.println("--out and --replace are not used: --json prints the plan and writes nothing");
         } else {
@@ -117,7 +146,7 @@ final class PlanCommand extends Verb {
             progress.stage("planning");
             Outcome outcome = planner.apply(request);
             if (outcome instanceof Outcome.Planned planned) {
-                return planned(planned.plan(), inputs, progress);
+                return planned(planned.plan(), inputs, wanted, before, progress);
             }
             if (outcome instanceof Outcome.Refused refused) {
                 talk.println(Terminal.plain("Nothing is planned: " + refused.reason()));
@@ -131,7 +160,22 @@ final class PlanCommand extends Verb {
         }
     }
 
-    private int planned(Plan plan, Inputs inputs, Progress progress) {
+    /** The plan that was in force before. */
+    private static Side before(Path file) {
+        leadwright.catalog.text.Outcome<Side> outcome = SideFile.read(file.toString(), Inputs.bytes(file));
+        if (outcome.found().isEmpty()) {
+            throw new BadInput(outcome.problems().stream().map(Problem::text).toList());
+        }
+        return outcome.found().get();
+    }
+
+    /** What changed from the plan before to this one, which is read back as any other plan is. */
+    private static Comparison comparison(Side before, Plan plan) {
+        byte[] now = PlanJson.of(plan).getBytes(StandardCharsets.UTF_8);
+        return Comparison.of(before, SideFile.read("this plan", now).found().orElseThrow());
+    }
+
+    private int planned(Plan plan, Inputs inputs, Wanted wanted, Optional<Side> before, Progress progress) {
         int code = plan.partial() ? ExitCode.FALLS_SHORT : ExitCode.DONE;
         PrintWriter results = results();
         PrintWriter talk = talk();
@@ -141,7 +185,11 @@ final class PlanCommand extends Verb {
             print(talk, PlanReport.toKnow(plan, inputs.assumed()));
             return code;
         }
-        SortedMap<String, byte[]> files = Documents.of(plan, inputs.assumed(), formats, progress);
+        SortedMap<String, byte[]> files = Documents.of(
+                plan,
+                inputs.assumed(),
+                before.map(each -> wanted.since(comparison(each, plan))).orElse(wanted),
+                progress);
         Path folder = OutFolder.choose(
                 out,
                 device,

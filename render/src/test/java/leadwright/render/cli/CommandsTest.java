@@ -70,11 +70,11 @@ class CommandsTest {
                     plan d --on 2027-02-30        | --on: '2027-02-30' is no day of the calendar; write year-month-day, as 2027-01-10
                     plan d --on monday            | --on: 'monday' is no day of the calendar; write year-month-day, as 2027-01-10
                     plan d --occasion monthly     | there are: acceptance, after-repair, recurrent, after-loan, incident
-                    plan d --formats svg,doc      | --formats: there is no format 'doc'; there are: svg, png, html, pdf, json, csv
+                    plan d --formats svg,doc      | --formats: there is no format 'doc'; there are: svg, png, html, pdf, docx, json, csv
                     plan d --rules iec-1          | there are: iec-62353-2014, iec-60601-1-ed3
                     plan d --json=maybe           | --json takes no value
                     plan d e                      | 'e' is one argument too many
-                    plan d --edtion bench         | there is no option '--edtion'; there are: --formats, --help
+                    plan d --edtion bench         | there is no option '--edtion'; there are: --edition, --formats, --help
                     plan                          | DEVICE
                     check                         | FILE
                     outline nope                  | there are: defibrillator-monitor

@@ -51,6 +51,83 @@ class PlanCommandTest {
     }
 
     @Test
+    void everyEditionThatIsAskedForIsWritten() throws IOException {
+        Plan plan = new SmallPlan().plan();
+        Run run = Run.of(
+                gives(plan),
+                "plan",
+                DEVICE,
+                "--out",
+                out(),
+                "--formats",
+                "html,docx",
+                "--edition",
+                "bench,Training,standing");
+        assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.DONE);
+        assertThat(files()).containsExactly("bench-sheet.html", "standing.docx", "standing.html", "training.html");
+        assertThat(folder.resolve("out/standing.html")).content().contains("No earlier plan was named");
+        // What was written of another plan goes with --replace, and stops the run without it.
+        Plan other = new SmallPlan().named("Another").plan();
+        Run again = Run.of(gives(other), "plan", DEVICE, "--out", out(), "--formats", "html");
+        assertThat(again.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(again.err()).contains("standing.docx").contains("training.html");
+        Run replaced = Run.of(gives(other), "plan", DEVICE, "--out", out(), "--formats", "html", "--replace");
+        assertThat(replaced.code()).isEqualTo(ExitCode.DONE);
+        assertThat(files()).containsExactly("bench-sheet.html");
+    }
+
+    @Test
+    void theRevisionHistoryIsInTheWordsOfTheComparison() throws IOException {
+        Plan before = new SmallPlan().plan();
+        Plan now = new SmallPlan().rounds(2).plan();
+        Path old = Files.writeString(folder.resolve("old.json"), PlanJson.of(before));
+        Run run = Run.of(
+                gives(now),
+                "plan",
+                DEVICE,
+                "--out",
+                out(),
+                "--formats",
+                "html",
+                "--edition",
+                "standing",
+                "--since",
+                old.toString());
+        assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.DONE);
+        Path json = Files.writeString(folder.resolve("new.json"), PlanJson.of(now));
+        String told = Run.of("compare", old.toString(), json.toString()).out();
+        String sentence = told.lines()
+                .filter(line -> line.startsWith("  - bench time: "))
+                .findFirst()
+                .orElseThrow()
+                .substring(4);
+        assertThat(folder.resolve("out/standing.html")).content().contains(sentence);
+        assertThat(files()).containsExactly("standing.html");
+    }
+
+    @Test
+    void whatNobodyWouldWriteIsRefusedBeforeAnythingIsPlanned() throws IOException {
+        Function<Request, Outcome> none = request -> {
+            throw new AssertionError("nothing is to be planned");
+        };
+        Run docx = Run.of(none, "plan", DEVICE, "--out", out(), "--formats", "docx");
+        assertThat(docx.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(docx.err()).contains("add --edition standing");
+        Run training = Run.of(
+                none, "plan", DEVICE, "--out", out(), "--formats", "json,docx", "--edition", "training,standing");
+        assertThat(training.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(training.err()).contains("edition training; name html or pdf");
+        Run since = Run.of(none, "plan", DEVICE, "--out", out(), "--since", "old.json");
+        assertThat(since.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(since.err()).contains("--since").contains("--edition standing");
+        Path broken = Files.writeString(folder.resolve("broken.json"), "{}");
+        Run bad = Run.of(none, "plan", DEVICE, "--edition", "standing", "--since", broken.toString());
+        assertThat(bad.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(bad.err()).contains("broken.json");
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    @Test
     void aPartialPlanIsWrittenNamesItemAndConnectionAndFails() throws IOException {
         Run run = Run.of(gives(new SmallPlan().partial().plan()), "plan", DEVICE, "--out", out(), "--formats", LIGHT);
         assertThat(run.code()).isEqualTo(ExitCode.FALLS_SHORT);

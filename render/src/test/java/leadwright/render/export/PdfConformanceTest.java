@@ -9,7 +9,11 @@ import java.util.Optional;
 import leadwright.catalog.house.Paper;
 import leadwright.planner.judge.TestRecord;
 import leadwright.render.Records;
+import leadwright.render.edition.SmallEditions;
+import leadwright.render.paper.Document;
+import leadwright.render.sheet.DocumentPage;
 import leadwright.render.sheet.RecordSheet;
+import leadwright.render.sheet.SmallPlan;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,6 +55,19 @@ class PdfConformanceTest {
         TestRecord record = Records.of(set);
         byte[] pdf = PdfExport.pdf(RecordSheet.xhtml(record, Paper.A4), Optional.of(record.date()));
         assertThat(complaints(pdf, flavour)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"PDFUA_1, A4", "PDFA_2_U, A4", "PDFUA_1, LETTER", "PDFA_2_U, LETTER"})
+    void the_training_and_the_standing_edition_do_too(PDFAFlavour flavour, Paper paper) throws Exception {
+        for (SmallPlan plan :
+                List.of(new SmallPlan().on(paper), new SmallPlan().on(paper).partial())) {
+            for (Document document :
+                    List.of(SmallEditions.training(plan.plan()), SmallEditions.standing(plan.plan()))) {
+                byte[] pdf = PdfExport.pdf(DocumentPage.xhtml(document), Optional.empty());
+                assertThat(complaints(pdf, flavour)).as(document.kind()).isEmpty();
+            }
+        }
     }
 
     @Test
