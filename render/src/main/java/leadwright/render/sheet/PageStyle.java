@@ -32,7 +32,7 @@ final class PageStyle {
     /** A CSS string that holds any text: all but plain letters, digits and spaces is written as its number, ended by a space. */
     static String string(String text) {
         StringBuilder css = new StringBuilder("\"");
-        text.codePoints().forEach(c -> {
+        Xhtml.legal(text).codePoints().forEach(c -> {
             if (c == ' ' || c >= '0' && c <= '9' || c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z') {
                 css.appendCodePoint(c);
             } else if (c >= 0x20) {
