@@ -35,10 +35,11 @@ final class BenchPages {
     record Written(Path page, Path planFile, PlannedTest plan) {}
 
     static Written brindlewick(Path folder) {
-        return write(folder, SAMPLES.resolve("brindlewick-ward-monitor.yaml"), "k1-marrowgate-bench");
+        return write(folder, SAMPLES.resolve("brindlewick-ward-monitor.yaml"), "k1-marrowgate-bench", "html,json,pdf");
     }
 
-    static Written write(Path folder, Path device, String kit, String... more) {
+    /** @param formats as the command line takes them */
+    static Written write(Path folder, Path device, String kit, String formats, String... more) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         List<String> arguments = new ArrayList<>(List.of(
@@ -47,7 +48,7 @@ final class BenchPages {
                 "--kit",
                 SAMPLES.resolve(kit + ".yaml").toString(),
                 "--formats",
-                "html,json,pdf",
+                formats,
                 "--out",
                 folder.toString()));
         arguments.addAll(List.of(more));

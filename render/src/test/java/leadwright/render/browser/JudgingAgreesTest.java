@@ -34,6 +34,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
@@ -142,6 +143,45 @@ class JudgingAgreesTest {
             sets.add(ReadingsReader.read("drawn", drawn(plan, new Random(seed)).getBytes(StandardCharsets.UTF_8))
                     .orThrow());
         }
+        TreeSet<String> seen = agreed(plan, names, sets);
+        assertThat(seen).contains("refused", "fail", "void", "not-judged", "as-expected");
+        assertThat(seen.contains("pass"))
+                .as("without accuracy a guard band accepts nothing")
+                .isEqualTo(variant != Variant.NO_ACCURACY_GUARDED);
+    }
+
+    /** Real plans: insulation with its limits from below, raw readings of a limited source, four wires, no mains. */
+    @ParameterizedTest(name = "{0} on {1}, {2}, 100 drawn from seed 1 on")
+    @CsvSource({
+        "brindlewick-ward-monitor, k1-marrowgate-bench, insulation: always",
+        "oddlebar-rescue-set, k1-marrowgate-bench, decision: guard-band",
+        "noctuary-sleep-recorder, k1-marrowgate-bench, paper: a4",
+        "slaterow-tilt-table, k3-fixed-plant-case, paper: a4",
+        "wickling-rhythm-card, k2-round-trolley, paper: letter",
+        "dovecote-infant-warmer, k1-marrowgate-bench, methods: [alternative]",
+    })
+    void sameVerdictsOnRealPlans(String device, String kit, String house) throws IOException {
+        Path rules = Files.writeString(folder.resolve("house.yaml"), "leadwright: house/1\n" + house + "\n");
+        PlannedTest plan = BenchPages.write(
+                        folder.resolve(device),
+                        BenchPages.SAMPLES.resolve(device + ".yaml"),
+                        kit,
+                        "json",
+                        "--house",
+                        rules.toString())
+                .plan();
+        List<String> names = new ArrayList<>();
+        List<Readings> sets = new ArrayList<>();
+        for (int seed = 1; seed <= 100; seed++) {
+            names.add("seed " + seed);
+            sets.add(ReadingsReader.read("drawn", drawn(plan, new Random(seed)).getBytes(StandardCharsets.UTF_8))
+                    .orThrow());
+        }
+        assertThat(agreed(plan, names, sets)).contains("refused", "fail", "void");
+    }
+
+    /** Asks both for every set; gives the words that the judge used. */
+    private static TreeSet<String> agreed(PlannedTest plan, List<String> names, List<Readings> sets) {
         List<?> said = (List<?>) browser.script(
                 script + ASK,
                 BenchData.of(plan),
@@ -155,10 +195,7 @@ class JudgingAgreesTest {
             assertThat(said.get(i)).as(names.get(i)).isEqualTo(judged);
             judged.lines().forEach(line -> seen.add(line.substring(line.indexOf(' ') + 1)));
         }
-        assertThat(seen).contains("refused", "fail", "void", "not-judged", "as-expected");
-        assertThat(seen.contains("pass"))
-                .as("without accuracy a guard band accepts nothing")
-                .isEqualTo(variant != Variant.NO_ACCURACY_GUARDED);
+        return seen;
     }
 
     private static List<Path> known() throws IOException {

@@ -106,7 +106,8 @@ class PageTest {
         Path file = Files.writeString(
                 folder.resolve("hostile.yaml"),
                 device.replaceFirst("(?m)^name: .*$", java.util.regex.Matcher.quoteReplacement("name: " + quoted)));
-        BenchPages.Written hostile = BenchPages.write(folder.resolve("hostile"), file, "k1-marrowgate-bench");
+        BenchPages.Written hostile =
+                BenchPages.write(folder.resolve("hostile"), file, "k1-marrowgate-bench", "html,json");
         String page = Files.readString(hostile.page());
         assertThat(page.split("<script", -1))
                 .as("script elements: the data and three of our own")
