@@ -61,11 +61,7 @@ public final class StandingEdition {
         rules.records();
         rules.failures();
         StandingHistory.write(page, plan, since);
-        if (!drawings.isEmpty()) {
-            page.section("Drawings");
-            page.say("Each hookup on a page of its own. Numbers at the ends are the steps in which they are joined.");
-            drawings.forEach(drawing -> page.picture(drawing.svg(), Editions.alt(drawing)));
-        }
+        drawings.forEach(drawing -> page.picture(drawing.svg(), Editions.alt(drawing)));
         String name = plan.device().name();
         return new Document(
                 name,
@@ -150,7 +146,9 @@ public final class StandingEdition {
 
     private void procedure() {
         page.section("Procedure");
-        page.say("The bench sheet has the same steps with boxes to tick and to write in.");
+        page.say(
+                "The bench sheet has the same steps with boxes to tick and to write in. The drawings of the hookups are at the end, each"
+                        + " on a page of its own; the numbers in them are the steps in which the ends are joined.");
         if (!plan.warnings().isEmpty()) {
             page.part("To know before the bench");
             page.items(plan.warnings().stream()
