@@ -15,7 +15,6 @@ import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.Keys;
@@ -29,6 +28,9 @@ import org.openqa.selenium.logging.LoggingPreferences;
 
 /** A real browser without a window, with a profile that outlives it. */
 final class Browser implements AutoCloseable {
+
+    /** Why a test is skipped where there is no browser. */
+    static final String NEEDS = "needs chromium and chromedriver (Debian packages chromium, chromium-driver)";
 
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
@@ -45,17 +47,17 @@ final class Browser implements AutoCloseable {
         this.driver = driver;
     }
 
+    /** Whether tests that ask for a browser can run. */
+    static boolean isInstalled() {
+        return program("chromium").isPresent() && program("chromedriver").isPresent();
+    }
+
     /**
-     * Starts a browser; where none is installed the test is skipped, and says so.
+     * Starts a browser.
      *
      * @param folder holds its profile and what it downloads
      */
     static Browser start(Path folder) {
-        Optional<Path> chromium = program("chromium");
-        Optional<Path> chromedriver = program("chromedriver");
-        Assumptions.assumeTrue(
-                chromium.isPresent() && chromedriver.isPresent(),
-                "skipped: needs chromium and chromedriver (Debian packages chromium, chromium-driver)");
         SAYS.setLevel(Level.SEVERE);
         Path profile = folder.resolve("profile");
         Path downloads = folder.resolve("downloads");
@@ -63,7 +65,7 @@ final class Browser implements AutoCloseable {
         logs.enable(LogType.BROWSER, Level.ALL);
         logs.enable(LogType.PERFORMANCE, Level.ALL);
         ChromeOptions options = new ChromeOptions();
-        options.setBinary(chromium.get().toFile());
+        options.setBinary(program("chromium").orElseThrow().toFile());
         options.addArguments(
                 "--headless=new",
                 "--no-sandbox",
@@ -78,7 +80,7 @@ final class Browser implements AutoCloseable {
                 Map.of("download.default_directory", downloads.toString(), "download.prompt_for_download", false));
         options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
         ChromeDriverService service = new ChromeDriverService.Builder()
-                .usingDriverExecutable(chromedriver.get().toFile())
+                .usingDriverExecutable(program("chromedriver").orElseThrow().toFile())
                 .usingAnyFreePort()
                 .build();
         return new Browser(profile, downloads, new ChromeDriver(service, options));

@@ -12,11 +12,13 @@ import java.util.Map;
 import leadwright.planner.judge.PlannedReading;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The sheets of unlike devices open in a browser: every reading has its box, nothing fails, what is exported is judged. */
+@EnabledIf(value = "leadwright.render.browser.Browser#isInstalled", disabledReason = Browser.NEEDS)
 class EverySheetTest {
 
     @TempDir
@@ -31,9 +33,7 @@ class EverySheetTest {
 
     @AfterAll
     static void close() {
-        if (browser != null) {
-            browser.close();
-        }
+        browser.close();
     }
 
     @ParameterizedTest(name = "{0} on {1}, {2}")

@@ -32,6 +32,7 @@ import leadwright.render.Records;
 import leadwright.render.export.BenchData;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,6 +42,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * The script beside the judge: for the judge's own sets of readings and for drawn ones, both refuse the same values and come
  * to the same verdict for each reading.
  */
+@EnabledIf(value = "leadwright.render.browser.Browser#isInstalled", disabledReason = Browser.NEEDS)
 class JudgingAgreesTest {
 
     private static final int DRAWN = 300;
@@ -114,9 +116,7 @@ class JudgingAgreesTest {
 
     @AfterAll
     static void close() {
-        if (browser != null) {
-            browser.close();
-        }
+        browser.close();
     }
 
     @ParameterizedTest(name = "{0}, the judge''s sets and " + DRAWN + " drawn from seed 1 on")

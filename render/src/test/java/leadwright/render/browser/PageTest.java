@@ -24,6 +24,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -32,6 +33,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 
 /** The page as such: it sends nothing, prints the paper form, works by keyboard, and hides nothing from anybody. */
+@EnabledIf(value = "leadwright.render.browser.Browser#isInstalled", disabledReason = Browser.NEEDS)
 class PageTest {
 
     private static final String HOSTILE =
@@ -52,9 +54,7 @@ class PageTest {
 
     @AfterAll
     static void close() {
-        if (browser != null) {
-            browser.close();
-        }
+        browser.close();
     }
 
     @BeforeEach
