@@ -61,7 +61,7 @@ import org.xml.sax.InputSource;
  * all that is written, which has then the same elements and attributes as with a harmless name, and the same scripts.
  */
 class HostileTextTest {
-    private static final String HARMLESS = "harmless";
+    static final String HARMLESS = "harmless";
 
     private static final String DEVICE = """
             leadwright: device/1
@@ -115,7 +115,7 @@ class HostileTextTest {
                         + HostileStrings.seen(HostileStrings.all().get(i)).replaceAll("(.{30}).*", "$1"));
     }
 
-    private static String string(String name) {
+    static String string(String name) {
         return HostileStrings.all().get(Integer.parseInt(name.substring(0, name.indexOf(':'))));
     }
 
@@ -155,9 +155,9 @@ class HostileTextTest {
         }
     }
 
-    private record Written(Plan plan, List<Drawing> drawings, String sheet) {}
+    record Written(Plan plan, List<Drawing> drawings, String sheet) {}
 
-    private static Optional<Written> written(String text) throws Exception {
+    static Optional<Written> written(String text) throws Exception {
         String quoted = HostileStrings.quoted(text);
         if (!DeviceReader.read("device.yaml", bytes(String.format(DEVICE, quoted)))
                 .problems()
@@ -277,7 +277,7 @@ class HostileTextTest {
         }
     }
 
-    private static Document parsed(String xml) throws Exception {
+    static Document parsed(String xml) throws Exception {
         DocumentBuilder builder = DocumentBuilderFactory.newInstance().newDocumentBuilder();
         builder.setEntityResolver((publicId, systemId) -> {
             throw new IllegalStateException("refers to " + systemId);
@@ -286,7 +286,7 @@ class HostileTextTest {
     }
 
     /** Every element with the names of its attributes, and what could act in their values. */
-    private static TreeSet<String> shapes(Document document) {
+    static TreeSet<String> shapes(Document document) {
         TreeSet<String> shapes = new TreeSet<>();
         NodeList all = document.getElementsByTagName("*");
         for (int i = 0; i < all.getLength(); i++) {
@@ -304,13 +304,13 @@ class HostileTextTest {
     }
 
     /** A text that is cut or wrapped stands in a group with a title. */
-    private static TreeSet<String> withTitles(TreeSet<String> shapes) {
+    static TreeSet<String> withTitles(TreeSet<String> shapes) {
         TreeSet<String> more = new TreeSet<>(shapes);
         more.addAll(List.of("g", "title", "wbr", "br"));
         return more;
     }
 
-    private static List<String> contents(Document document, String element) {
+    static List<String> contents(Document document, String element) {
         NodeList all = document.getElementsByTagName(element);
         return IntStream.range(0, all.getLength())
                 .mapToObj(i -> ((Element) all.item(i)).getTextContent())
@@ -324,7 +324,7 @@ class HostileTextTest {
                 .toList();
     }
 
-    private static String visible(Document document) {
+    static String visible(Document document) {
         // The page shows a mark that may not stand in it as the replacement character.
         return HostileStrings.seen(
                 document.getDocumentElement().getTextContent().replace("\ufffd", ""));
