@@ -29,14 +29,4 @@ final class Words {
         }
         return true;
     }
-
-    /** Whether a set has some of the second that the third has not. */
-    static boolean meets(long[] set, long[] in, long[] without) {
-        for (int w = 0; w < set.length; w++) {
-            if ((set[w] & in[w] & ~without[w]) != 0) {
-                return true;
-            }
-        }
-        return false;
-    }
 }

@@ -3,7 +3,6 @@ package leadwright.planner.wire;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -12,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import leadwright.catalog.kit.ItemKind;
@@ -71,7 +69,7 @@ final class Additions {
             return List.of();
         }
         // Within so many pieces of a kind nothing smaller was left out.
-        settled = first.get().proven() && sum(first.get().counts()) <= most;
+        settled = first.get().proven() && Counts.sum(first.get().counts()) <= most;
         atLeast = first.get().atLeast();
         int[] needed = needed(all());
         List<int[]> found = new ArrayList<>(List.of(first.get().counts()));
@@ -85,7 +83,7 @@ final class Additions {
         found.sort(this::compare);
         // One of those that differ in numbers alone.
         Map<Set<Integer>, int[]> byKinds = new LinkedHashMap<>();
-        found.forEach(each -> byKinds.putIfAbsent(kinds(each), each));
+        found.forEach(each -> byKinds.putIfAbsent(Counts.kinds(each), each));
         return byKinds.values().stream().limit(MOST_LISTED).map(this::proposal).toList();
     }
 
@@ -111,7 +109,7 @@ final class Additions {
         }
         int[] needed = needed(cap);
         if (failing(needed) < 0) {
-            return Optional.of(new Found(needed, true, sum(needed)));
+            return Optional.of(new Found(needed, true, Counts.sum(needed)));
         }
         int[] upper = upper(needed, cap);
         PriorityQueue<int[]> open = new PriorityQueue<>(this::compare);
@@ -124,31 +122,31 @@ final class Additions {
             }
             if (ended.getAsBoolean()) {
                 // What every addition must hold has failed by itself.
-                int fewest = Math.max(sum(next), sum(needed) + 1);
-                return Optional.of(new Found(upper, sum(upper) <= fewest, fewest));
+                int fewest = Math.max(Counts.sum(next), Counts.sum(needed) + 1);
+                return Optional.of(new Found(upper, Counts.sum(upper) <= fewest, fewest));
             }
             Optional<int[]> wall = wall(next);
             if (wall.isEmpty()) {
-                return Optional.of(new Found(next, true, sum(next)));
+                return Optional.of(new Found(next, true, Counts.sum(next)));
             }
             for (int kind = 0; kind < cap.length; kind++) {
                 int over = wall.get()[kind] + 1;
                 if (over <= cap[kind]) {
                     int[] higher = next.clone();
                     higher[kind] = over;
-                    if (seen.add(list(higher)) && compare(higher, upper) < 0) {
+                    if (seen.add(Counts.list(higher)) && compare(higher, upper) < 0) {
                         open.add(higher);
                     }
                 }
             }
         }
-        return Optional.of(new Found(upper, true, sum(upper)));
+        return Optional.of(new Found(upper, true, Counts.sum(upper)));
     }
 
     /** What fails and is at least this, as much of everything as still fails; empty where this passes. */
     private Optional<int[]> wall(int[] counts) {
         for (int[] wall : walls) {
-            if (atMost(counts, wall)) {
+            if (Routes.atMost(counts, wall)) {
                 return Optional.of(wall);
             }
         }
@@ -270,7 +268,7 @@ final class Additions {
     }
 
     private boolean passes(int[] counts, int test) {
-        Tested key = new Tested(list(counts), test);
+        Tested key = new Tested(Counts.list(counts), test);
         Boolean was = known.get(key);
         if (was != null) {
             return was;
@@ -356,7 +354,7 @@ final class Additions {
     }
 
     private int compare(int[] one, int[] other) {
-        int pieces = Integer.compare(sum(one), sum(other));
+        int pieces = Integer.compare(Counts.sum(one), Counts.sum(other));
         if (pieces != 0) {
             return pieces;
         }
@@ -368,7 +366,8 @@ final class Additions {
         if (price != 0) {
             return price;
         }
-        int kinds = Integer.compare(kinds(one).size(), kinds(other).size());
+        int kinds =
+                Integer.compare(Counts.kinds(one).size(), Counts.kinds(other).size());
         // Kinds stand in natural order: more of the first comes first.
         return kinds != 0 ? kinds : Arrays.compare(other, one);
     }
@@ -389,27 +388,5 @@ final class Additions {
             }
         }
         return sum;
-    }
-
-    private static Set<Integer> kinds(int[] counts) {
-        Set<Integer> kinds = new TreeSet<>(Comparator.naturalOrder());
-        for (int kind = 0; kind < counts.length; kind++) {
-            if (counts[kind] > 0) {
-                kinds.add(kind);
-            }
-        }
-        return kinds;
-    }
-
-    private static boolean atMost(int[] one, int[] other) {
-        return Routes.atMost(one, other);
-    }
-
-    private static List<Integer> list(int[] counts) {
-        return Arrays.stream(counts).boxed().toList();
-    }
-
-    private static int sum(int[] counts) {
-        return Arrays.stream(counts).sum();
     }
 }

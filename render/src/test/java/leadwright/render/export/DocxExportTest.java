@@ -129,15 +129,8 @@ class DocxExportTest {
     @Test
     void numberedListsBeginAnew() throws IOException {
         List<Words> two = List.of(Words.of("a"), Words.of("b"));
-        Document document = new Document(
-                "t",
-                "k",
-                "a",
-                false,
-                "h",
-                "f",
-                "",
-                new DocumentBuilder().numbered(two).numbered(two).items(two).blocks());
+        Document document =
+                document(new DocumentBuilder().numbered(two).numbered(two).items(two));
         try (XWPFDocument file = open(DocxExport.docx(document, DAY))) {
             List<String> lists = file.getParagraphs().stream()
                     .filter(each -> each.getNumID() != null)
@@ -153,17 +146,8 @@ class DocxExportTest {
 
     @Test
     void aDrawingThatIsNoneEndsTheExport() {
-        Document document = new Document(
-                "t",
-                "k",
-                "a",
-                false,
-                "h",
-                "f",
-                "",
-                new DocumentBuilder()
-                        .picture("<svg xmlns='http://www.w3.org/2000/svg'><nonsense", "x")
-                        .blocks());
+        Document document =
+                document(new DocumentBuilder().picture("<svg xmlns='http://www.w3.org/2000/svg'><nonsense", "x"));
         assertThatThrownBy(() -> DocxExport.docx(document, DAY)).isInstanceOf(ExportException.class);
     }
 
@@ -217,5 +201,9 @@ class DocxExportTest {
             }
         }
         return parts;
+    }
+
+    private static Document document(DocumentBuilder built) {
+        return new Document("t", "k", "a", false, "h", "f", "", built.blocks());
     }
 }
