@@ -219,7 +219,7 @@ final class StepWriter {
         };
         Draft step = draft(
                 Step.Act.SWITCH,
-                text + ": " + texts.state(state) + ".",
+                text + (state == MainsState.OFF ? "" : ": " + texts.state(state)) + ".",
                 act.seconds(),
                 Account.SWITCH,
                 "Each state's readings are taken together.");

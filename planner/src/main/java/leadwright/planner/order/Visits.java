@@ -123,7 +123,7 @@ final class Visits {
                         OptionalInt.of(number),
                         0,
                         Account.SWITCH,
-                        "Nobody starts, plugs, touches or switches while it is applied; its seconds are in the reading's.")
+                        "Nobody starts, plugs, touches or switches while it is applied.")
                 .at(SOURCE);
     }
 

@@ -350,7 +350,7 @@ final class Edits {
                         "step came in: “Look twice.”"),
                 changed(
                         Kind.ACTS,
-                        text -> without(text, "\"text\": \"Outlet off: off.\""),
+                        text -> without(text, "\"text\": \"Outlet off.\""),
                         "numbers of steps: switchings 1 (was 2)"));
     }
 

@@ -17,7 +17,7 @@ import leadwright.render.sheet.Vocabulary;
 final class ObligationRows {
 
     static final List<String> HEAD = List.of("No.", "What", "Asked for by", "States", "Limit", "Confirmed");
-    static final List<Integer> WIDTHS = List.of(13, 28, 11, 19, 15, 14);
+    static final List<Integer> WIDTHS = List.of(12, 28, 10, 24, 14, 12);
 
     private ObligationRows() {}
 
@@ -54,7 +54,7 @@ final class ObligationRows {
     }
 
     /** Each state once, with the polarities of the source in it. */
-    private static String states(List<Reading> group, Vocabulary words) {
+    static String states(List<Reading> group, Vocabulary words) {
         Map<String, TreeSet<String>> sources = new LinkedHashMap<>();
         for (Reading each : group) {
             TreeSet<String> in = sources.computeIfAbsent(words.state(each.obligation()), state -> new TreeSet<>());

@@ -1,12 +1,16 @@
 package leadwright.render.edition;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import leadwright.catalog.house.Paper;
 import leadwright.planner.Plan;
 import leadwright.planner.compare.Comparison;
 import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.NotApplicable;
+import leadwright.planner.plan.Proposal;
+import leadwright.planner.plan.Remedy;
 import leadwright.planner.plan.Shortfall;
 import leadwright.render.diagram.Drawing;
 import leadwright.render.paper.Document;
@@ -158,7 +162,7 @@ public final class StandingEdition {
         page.part("Steps");
         page.grid(
                 List.of("No.", "State", "What is done"),
-                List.of(10, 24, 66),
+                List.of(12, 22, 66),
                 StepRows.table(
                         plan,
                         words,
@@ -175,7 +179,12 @@ public final class StandingEdition {
         page.grid(ObligationRows.HEAD, ObligationRows.WIDTHS, ObligationRows.of(plan, words));
         if (!plan.shortfalls().isEmpty()) {
             page.part("Due, and not measured with this kit");
-            page.items(plan.shortfalls().stream().map(this::shortfall).toList());
+            List<Words> missing = new ArrayList<>(
+                    plan.shortfalls().stream().map(this::shortfall).toList());
+            plan.remedy()
+                    .filter(remedy -> plan.shortfalls().size() > 1)
+                    .ifPresent(remedy -> missing.add(together(remedy)));
+            page.items(missing);
         }
         page.part("Not applicable, and why");
         if (plan.notApplicable().isEmpty()) {
@@ -196,6 +205,12 @@ public final class StandingEdition {
         String additions =
                 each.additions().isEmpty() ? "" : " Would do: " + String.join("; or ", each.additions()) + ".";
         return Words.strong(each.about()).then(connections + ": " + words.prose(each.because()) + "." + additions);
+    }
+
+    private static Words together(Remedy remedy) {
+        String which = remedy.alternatives().stream().map(Proposal::text).collect(Collectors.joining("; or "));
+        return Words.strong("all together that items can help")
+                .then(": " + which + (remedy.proof().optimal() ? ", proven" : ", not proven") + " the fewest pieces.");
     }
 
     private List<Words> notApplicable(NotApplicable each) {

@@ -2,21 +2,20 @@ package leadwright.render.edition;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.regex.Pattern;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.MainsState;
-import leadwright.planner.plan.Obligation;
-import leadwright.planner.plan.Reading;
 import leadwright.planner.plan.Step;
 import leadwright.render.paper.Words;
 import leadwright.render.sheet.Vocabulary;
 
-/** A plan's steps in words; joints that follow one another for the same reason are one row. */
+/** A plan's steps in words; joints, and readings of one quantity, that follow one another for the same reason are one row. */
 final class StepRows {
+
+    /** A piece of the kit as the plan names it, {@code lead-short/2}; drawings and lists part the number by a blank. */
+    private static final Pattern INSTANCE = Pattern.compile("([A-Za-z][\\w-]*)/(\\d+)");
 
     /**
      * Steps in one row.
@@ -44,12 +43,12 @@ final class StepRows {
 
     private final Plan plan;
     private final Vocabulary words;
-    private final Map<String, Reading> readings;
+    private final ReadingRuns runs;
 
     private StepRows(Plan plan, Vocabulary words) {
         this.plan = plan;
         this.words = words;
-        this.readings = plan.readings().stream().collect(Collectors.toMap(Reading::id, Function.identity()));
+        this.runs = new ReadingRuns(plan, words);
     }
 
     static List<Row> of(Plan plan, Vocabulary words) {
@@ -75,14 +74,33 @@ final class StepRows {
         List<Row> rows = new ArrayList<>();
         List<Step> steps = plan.steps();
         for (int from = 0; from < steps.size(); ) {
-            int to = from + 1;
-            while (to < steps.size() && together(steps.get(from), steps.get(to))) {
-                to++;
+            int to = runs.end(from);
+            if (to > from) {
+                rows.add(run(from, to));
+            } else {
+                to = from + 1;
+                while (to < steps.size() && together(steps.get(from), steps.get(to))) {
+                    to++;
+                }
+                rows.add(row(steps.subList(from, to)));
             }
-            rows.add(row(from, steps.subList(from, to)));
             from = to;
         }
         return rows;
+    }
+
+    private Row run(int from, int to) {
+        List<Step> steps = plan.steps().subList(from, to);
+        return new Row(
+                steps.get(0).number(),
+                steps.get(steps.size() - 1).number(),
+                runs.text(from, to),
+                steps.get(0).state(),
+                steps.stream()
+                        .flatMap(step -> step.caution().stream())
+                        .findFirst()
+                        .map(words::prose),
+                runs.because(from, to));
     }
 
     private static boolean together(Step one, Step next) {
@@ -99,68 +117,32 @@ final class StepRows {
         return step.does() == Step.Act.JOIN || step.does() == Step.Act.PART;
     }
 
-    private Row row(int at, List<Step> steps) {
+    private Row row(List<Step> steps) {
         Step first = steps.get(0);
         Step last = steps.get(steps.size() - 1);
         return new Row(
                 first.number(),
                 last.number(),
-                text(at, steps),
+                text(steps),
                 first.state(),
                 first.caution().map(words::prose),
-                because(at, first));
+                words.prose(first.because()));
     }
 
-    private String text(int at, List<Step> steps) {
+    private String text(List<Step> steps) {
         Step step = steps.get(0);
         if (steps.size() > 1) {
             String what = step.does() == Step.Act.JOIN ? "Join" : "Part";
             return what + " these " + steps.size() + " joints, in the order of their numbers on the drawing"
                     + step.hookup().map(id -> " of hookup " + id).orElse("") + ".";
         }
-        if (step.does() == Step.Act.TIE) {
-            return selection(at).orElse(words.prose(step.text()));
+        String text = words.prose(step.text());
+        if (isJoint(step)) {
+            return INSTANCE.matcher(text).replaceAll("$1 $2");
         }
-        if (step.does() == Step.Act.READ) {
-            return step.reading()
-                    .map(readings::get)
-                    .map(reading -> "Read " + reading.id() + ", "
-                            + words.quantity(reading.obligation()) + ": "
-                            + words.what(reading.obligation(), reading.hookup().flatMap(plan::hookup)) + ".")
-                    .orElse(words.prose(step.text()));
-        }
-        return words.prose(step.text());
-    }
-
-    /** What is selected is what the next reading asks for. */
-    private Optional<String> selection(int at) {
-        return next(at).map(reading -> {
-            Obligation what = reading.obligation();
-            String jacks = reading.hookup()
-                    .flatMap(plan::hookup)
-                    .map(hookup -> words.jacks(what.demand(), hookup))
-                    .orElse("");
-            return "Select at the tester: " + jacks + " (" + words.what(what) + "); all others not selected.";
-        });
-    }
-
-    private Optional<Reading> next(int at) {
-        return plan.steps().subList(at, plan.steps().size()).stream()
-                .flatMap(step -> step.reading().stream())
-                .map(readings::get)
-                .findFirst();
-    }
-
-    private String because(int at, Step step) {
-        if (step.does() == Step.Act.TIE) {
-            return next(at).map(reading -> "The readings that follow are of " + words.what(reading.obligation()) + ".")
-                    .orElse(words.prose(step.because()));
-        }
-        String because = words.prose(step.because());
-        String clause = step.reading()
-                .map(readings::get)
-                .map(reading -> reading.obligation().clause())
-                .orElse("");
-        return clause.isBlank() || because.contains(clause) ? because : because + " (" + clause + ")";
+        // A place has a name on every paper; its id stands in the files alone.
+        return step.place()
+                .map(id -> text.replace(id + " (" + words.place(id) + ")", words.place(id)))
+                .orElse(text);
     }
 }

@@ -1,6 +1,7 @@
 package leadwright.render.edition;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -140,7 +141,7 @@ public final class TrainingEdition {
                         + " Hands go near the wiring only when the step says that it is safe."));
         page.grid(
                 List.of("No.", "What is done", "Why it is here"),
-                List.of(10, 50, 40),
+                List.of(12, 50, 38),
                 StepRows.table(
                         plan,
                         words,
@@ -182,21 +183,38 @@ public final class TrainingEdition {
                     Words.strong("A mistake: ").then(words.say(explained.slips())),
                     Words.strong("How to find it: ").then(words.say(explained.exposed()))));
             Set<String> common = Notes.common(kind.getValue());
-            common.forEach(note -> page.say(Words.of("All of these: " + words.prose(note) + ".")));
-            List<List<Words>> rows = new ArrayList<>();
-            for (Reading reading : kind.getValue()) {
-                Obligation what = reading.obligation();
-                String own =
-                        Notes.own(reading, common).stream().map(words::prose).collect(Collectors.joining("; "));
-                rows.add(List.of(
-                        Words.strong(reading.id()),
-                        Words.of(words.what(what, reading.hookup().flatMap(plan::hookup))
-                                + (own.isEmpty() ? "" : " – " + own)),
-                        Words.of(words.state(what) + Editions.source(what)),
-                        Editions.limit(what, words)));
+            if (!common.isEmpty()) {
+                page.say("All of these: " + common.stream().map(words::prose).collect(Collectors.joining("; ")) + ".");
             }
-            page.grid(List.of("No.", "What is joined to what", "State", "Limit"), List.of(8, 48, 22, 22), rows);
+            page.grid(
+                    List.of("No.", "What is joined to what", "State", "Limit"),
+                    List.of(13, 43, 26, 18),
+                    rows(kind.getValue(), common));
         }
+    }
+
+    /** Readings of one subject and limit in one row, with the states in which they are taken. */
+    private List<List<Words>> rows(List<Reading> readings, Set<String> common) {
+        Map<List<String>, List<Reading>> alike = new LinkedHashMap<>();
+        for (Reading reading : readings) {
+            Obligation what = reading.obligation();
+            String own = Notes.own(reading, common).stream().map(words::prose).collect(Collectors.joining("; "));
+            String joined = words.what(what, reading.hookup().flatMap(plan::hookup));
+            String component = what.component().map(Editions::component).orElse("");
+            String limit = Editions.limit(what, words).text();
+            alike.computeIfAbsent(List.of(joined, component, own, limit), key -> new ArrayList<>())
+                    .add(reading);
+        }
+        List<List<Words>> rows = new ArrayList<>();
+        alike.forEach((key, group) -> {
+            String component = key.get(1).isEmpty() ? "" : ", " + key.get(1);
+            rows.add(List.of(
+                    Words.strong(group.stream().map(Reading::id).collect(Collectors.joining(", "))),
+                    Words.of(key.get(0) + component + (key.get(2).isEmpty() ? "" : " – " + key.get(2))),
+                    Words.of(ObligationRows.states(group, words)),
+                    Editions.limit(group.get(0).obligation(), words)));
+        });
+        return rows;
     }
 
     private void onPurpose() {

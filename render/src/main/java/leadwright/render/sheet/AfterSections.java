@@ -9,7 +9,6 @@ import leadwright.catalog.rules.Limit;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.NotApplicable;
 import leadwright.planner.plan.Obligation;
-import leadwright.planner.plan.Proposal;
 import leadwright.planner.plan.Reading;
 import leadwright.planner.plan.Shortfall;
 
@@ -18,6 +17,7 @@ final class AfterSections {
 
     private AfterSections() {}
 
+    /** What would help, and what it costs, is for who orders: it stands in the standing edition and in the plan file. */
     static void shortfalls(Sheet sheet) {
         Xhtml page = sheet.page();
         if (sheet.plan().shortfalls().isEmpty()) {
@@ -33,24 +33,8 @@ final class AfterSections {
                             page.text(" (" + sheet.names().subject(each.connections()) + ")");
                         }
                         page.text(": " + sheet.sayOurs(each.because()) + ".");
-                        if (!each.additions().isEmpty()) {
-                            page.text(" Would do: " + String.join("; or ", each.additions()) + ".");
-                        }
                     });
                 }
-                sheet.plan()
-                        .remedy()
-                        .filter(remedy -> sheet.plan().shortfalls().size() > 1)
-                        .ifPresent(remedy -> page.in("li", "", () -> {
-                            page.bold("all together that items can help");
-                            page.text(": "
-                                    + remedy.alternatives().stream()
-                                            .map(Proposal::text)
-                                            .collect(Collectors.joining("; or "))
-                                    + (remedy.proof().optimal()
-                                            ? ", proven the fewest pieces."
-                                            : ", not proven the fewest pieces."));
-                        }));
             });
         });
     }
@@ -95,7 +79,7 @@ final class AfterSections {
             });
             page.in("p", "fields", () -> {
                 page.field("by", "Tested by", "w30", "").field("2nd person", "w20", "");
-                page.field("Reviewed", "w20", "").field("Order", "w18", "");
+                page.field("Reviewed", "w20", "").field("Order no.", "w18", "");
             });
         });
     }

@@ -67,13 +67,18 @@ record Course(List<Stretch> stretches) {
                                 && line instanceof Value value
                                 && value.under().isEmpty();
                 if (runs.isEmpty()
-                        || other && !runs.get(runs.size() - 1).stream().allMatch(Act.class::isInstance)) {
+                        || other && !runs.get(runs.size() - 1).stream().allMatch(Group::leadsIn)) {
                     runs.add(new ArrayList<>());
                 }
                 headed = other ? line instanceof Heading : headed;
                 runs.get(runs.size() - 1).add(line);
             }
             return runs;
+        }
+
+        /** What may stand under the heading of the readings that it comes before. */
+        private static boolean leadsIn(Line line) {
+            return line instanceof Act || line instanceof Background;
         }
 
         Stream<Reading> readings() {

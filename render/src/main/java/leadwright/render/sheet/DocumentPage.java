@@ -151,7 +151,7 @@ public final class DocumentPage {
         if (span.bold()) {
             page.bold(span.text());
         } else {
-            page.text(span.text());
+            page.unparted(span.text());
         }
     }
 

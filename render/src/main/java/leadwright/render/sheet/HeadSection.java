@@ -54,7 +54,7 @@ final class HeadSection {
         page.in("p", "fields", () -> {
             page.field("tester", "Tester", "w40", "")
                     .ticked("calibrated to " + due(plan))
-                    .field("Lead box", "w28", "");
+                    .field("Lead box", "w50", "");
         });
         notices(sheet);
     }

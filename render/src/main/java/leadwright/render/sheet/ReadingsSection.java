@@ -5,8 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import leadwright.catalog.kit.Accuracy;
 import leadwright.catalog.rules.Limit;
@@ -22,8 +20,6 @@ import leadwright.planner.plan.Step;
  * break repeats it.
  */
 final class ReadingsSection {
-
-    private static final Pattern ABBREVIATION = Pattern.compile("\\b[ad]\\.c\\.");
 
     /** Lines up to which a group is not split over two pages. */
     private static final int WHOLE = 4;
@@ -117,8 +113,7 @@ final class ReadingsSection {
     private static List<String> cautions(Course.Group group) {
         List<String> cautions = new ArrayList<>();
         if (group.mains()) {
-            cautions.add(
-                    "MAINS ON THE PART: hands off, say it. Nobody plugs, starts or touches until the source is off.");
+            cautions.add("MAINS ON THE PART: hands off, say it. Nobody plugs, starts or touches until it is off.");
         }
         String state = RowWords.caution(group.state());
         if (!state.isEmpty()) {
@@ -163,7 +158,7 @@ final class ReadingsSection {
             if (first) {
                 page.tick().text(state(group));
             } else {
-                heading.ifPresent(each -> unparted(quantity(each) + "; "));
+                heading.ifPresent(each -> page.unparted(quantity(each) + "; "));
                 page.in("span", "plain", () -> page.text(state(group)));
             }
         });
@@ -172,17 +167,6 @@ final class ReadingsSection {
         page.leaf("th", "value", "Corrected");
         page.leaf("th", "okno", "ok  no");
         page.leaf("th", "then", "If no");
-    }
-
-    /** Text in which no abbreviation such as a.c. is split over two lines. */
-    private void unparted(String words) {
-        Matcher abbreviation = ABBREVIATION.matcher(words);
-        int from = 0;
-        while (abbreviation.find()) {
-            page.text(words.substring(from, abbreviation.start())).span("unparted", abbreviation.group());
-            from = abbreviation.end();
-        }
-        page.text(words.substring(from));
     }
 
     private String state(Course.Group group) {
@@ -289,14 +273,15 @@ final class ReadingsSection {
 
     /** Words in small type; "a.c." and "d.c." stay whole, which a line would else part after the first stop. */
     private void manner(String words) {
-        page.in("span", "manner", () -> unparted(words));
+        page.in("span", "manner", () -> page.unparted(words));
     }
 
     private void act(Step step) {
         page.ticked(step.number() + " " + step.text());
         step.caution().ifPresent(caution -> page.bold(caution + " "));
         if (step.does() == Step.Act.MAKE_SAFE) {
-            page.field("initials", "w18", "").box("w18", "");
+            // Two persons, and their boxes side by side.
+            page.in("span", "field", () -> page.field("initials", "w18", "").box("w18", ""));
         }
     }
 

@@ -74,6 +74,16 @@ public final class Vocabulary {
         return sheet.words().quantity(reading, true) + (source.isEmpty() ? "" : ", " + source);
     }
 
+    /** The quantity with its method alone. */
+    public String quantityAlone(Obligation reading) {
+        return sheet.words().quantity(reading, false);
+    }
+
+    /** What tells readings of one quantity apart beside their subject: component and polarity of a source. */
+    public String manner(Obligation reading) {
+        return RowWords.rest(reading, true);
+    }
+
     public String named(QuantityKind quantity) {
         return say(RowWords.named(quantity));
     }

@@ -272,10 +272,12 @@ final class WiringSection {
                     }
                 });
                 if (isLong(items, stretch)) {
-                    page.text(" ").ticked("unwound to its full length");
+                    page.text(" ")
+                            .in("span", "wire", () -> page.tick().text("unwound to its full length."))
+                            .text(" ");
                 }
                 if (!path.pole().equals("part")) {
-                    page.text(" Both leads begin at the tester; it stands where the device file's distances begin.");
+                    page.text("Both leads begin at the tester; it stands where the device file's distances begin.");
                 }
             });
             page.leaf("td", "count", "");

@@ -95,6 +95,17 @@ final class Xhtml {
         return in("span", "tick", () -> text("")).text("\u00a0");
     }
 
+    /** Text in which no abbreviation such as a.c. is split over two lines. */
+    Xhtml unparted(String words) {
+        Matcher abbreviation = ABBREVIATION.matcher(words);
+        int from = 0;
+        while (abbreviation.find()) {
+            text(words.substring(from, abbreviation.start())).span("unparted", abbreviation.group());
+            from = abbreviation.end();
+        }
+        return text(words.substring(from));
+    }
+
     /** A square to tick with what it ticks, and a space after; short words stay beside their square. */
     Xhtml ticked(String words) {
         if (words.length() > SHORT) {

@@ -118,8 +118,8 @@ class EditionsOfSamplesTest {
         String tables = grids(training, "What is joined to what").stream()
                 .flatMap(grid -> grid.rows().stream())
                 .map(row -> row.get(0).text())
-                .collect(Collectors.joining(","));
-        assertThat(tables.split(",")).containsExactlyInAnyOrderElementsOf(explained);
+                .collect(Collectors.joining(", "));
+        assertThat(tables.split(", ")).containsExactlyInAnyOrderElementsOf(explained);
     }
 
     private static void everyHookupHasItsWiring(Plan plan, Document document) {
