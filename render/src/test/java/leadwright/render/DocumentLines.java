@@ -50,4 +50,9 @@ public final class DocumentLines implements Block.Cases<List<String>> {
     public List<String> picture(Block.Picture picture) {
         return List.of("[" + picture.alt() + "]");
     }
+
+    @Override
+    public List<String> figure(Block.Figure figure) {
+        return List.of("[" + figure.alt() + "]", figure.caption().text());
+    }
 }

@@ -1,7 +1,5 @@
 package leadwright.render.edition;
 
-import leadwright.planner.plan.Obligation;
-
 /** Readings of resistance, and of the bench itself, in words. */
 final class EarthExplained {
 
@@ -19,41 +17,16 @@ final class EarthExplained {
 
     private EarthExplained() {}
 
-    static Explanation resistance(Obligation reading) {
-        String loop = reading.earthSubject()
-                .map(EarthExplained::loop)
-                .orElse("From one lead of the tester, through the joint that is judged, back by the other lead.");
+    static Explanation resistance() {
         return new Explanation(
-                loop + " The tester drives a known current round this loop, reads the voltage that it takes, and shows"
-                        + " their quotient; the measuring network takes no part.",
                 "Low, and under the limit: should a live wire touch this part, the current finds copper all the way to earth,"
                         + " the part stays near earth, and the fuse or breaker parts the circuit.",
                 EARTH_SLIPS,
                 EARTH_EXPOSED);
     }
 
-    private static String loop(Obligation.EarthSubject subject) {
-        return switch (subject) {
-            case PLUG_TO_PART ->
-                "From the earth contact of the tester's outlet, through the plug's earth pin and the earth conductor of the"
-                        + " cord, through the device's earth terminal and its metal to the part, and through the clip and"
-                        + " the earth lead back to the tester.";
-            case INLET_TO_PART ->
-                "From the tester by the second lead to the earth pin of the inlet, with the cord out, through the device's earth"
-                        + " terminal and its metal to the part, and through the clip and the earth lead back to the tester.";
-            case CORD ->
-                "From the tester to the earth pin of the cord's plug, through the cord's own earth conductor to the earth contact"
-                        + " of its connector, and back to the tester. The device is not in the loop.";
-            case REFERENCE_TO_PART ->
-                "From the tester by the second lead to the reference earth, through the installation's protective conductor and"
-                        + " the metal of the plant to the part, and through the clip and the earth lead back to the tester.";
-        };
-    }
-
     static Explanation bondingVoltage() {
         return new Explanation(
-                "From the part, through the tester's resistor that stands for a person, to the reference earth; whatever voltage"
-                        + " stands between the two drives the current.",
                 "Next to nothing, and under the limit: a person who touches both bridges no voltage.",
                 "Everything that breaks the loop reads nothing and would pass: a probe on paint, a lead not plugged in, the"
                         + " reference lead on metal that is joined to the part.",
@@ -61,13 +34,8 @@ final class EarthExplained {
                         + " bare metal.");
     }
 
-    static Explanation insulation(Obligation reading) {
-        String between = reading.insulatedFrom().orElse("earth");
+    static Explanation insulation() {
         return new Explanation(
-                "From one pole of the tester's d.c. source to what is measured, through the insulation to the "
-                        + between
-                        + ", and from there back to the other pole. The device is not on the mains; where its mains part is"
-                        + " in the loop, line and neutral are joined and its mains switch is closed.",
                 "High, and above the limit: sound insulation lets next to nothing through.",
                 "Here a broken loop reads HIGH and would pass: mains switch off, a wire left off, a clip on paint, a lead in the"
                         + " wrong jack. Dirt, damp or a second path read low and fail, and are seen.",
@@ -77,7 +45,6 @@ final class EarthExplained {
 
     static Explanation supplyVoltage() {
         return new Explanation(
-                "Between two contacts of the tester's outlet. The device is not plugged in and takes no part.",
                 "As the row says: the supply is tied to earth, so that a leakage current has a way back to it.",
                 "On a supply that is not tied to earth (isolating transformer, inverter) a leakage current has no way back, and"
                         + " every leakage reads low. A voltmeter that is not connected reads nothing, too.",
@@ -87,8 +54,6 @@ final class EarthExplained {
 
     static Explanation testerCheck() {
         return new Explanation(
-                "From the tester's own source or outlet, through a resistor of known value, through the part of the tester that is"
-                        + " checked, and back.",
                 "What the voltage and the resistor give, within the tolerance of both: the tester sees what is there.",
                 "A blown input fuse, a stuck relay or a lead in the wrong jack reads nothing: with such a tester every leakage"
                         + " would read nothing, and pass.",
@@ -98,7 +63,6 @@ final class EarthExplained {
 
     static Explanation proof() {
         return new Explanation(
-                "As the row says; the earth test looks for a loop that must not be there.",
                 "No loop: the lead that would carry leakage past the measuring network is off.",
                 "A lead left on closes the loop and reads a value: it is seen. A dead earth test finds no loop either.",
                 "The known resistor of the earth test, where the kit has one, shows that the test is alive.");

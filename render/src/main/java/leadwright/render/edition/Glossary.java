@@ -141,5 +141,10 @@ final class Glossary {
         public String picture(Block.Picture picture) {
             return picture.alt();
         }
+
+        @Override
+        public String figure(Block.Figure figure) {
+            return figure.alt();
+        }
     };
 }

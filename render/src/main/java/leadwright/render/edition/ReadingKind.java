@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import leadwright.catalog.device.Protection;
 import leadwright.catalog.kit.Method;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.planner.Plan;
@@ -49,33 +48,31 @@ record ReadingKind(
     }
 
     static Explanation explain(Obligation reading, Plan plan) {
-        boolean earthed = plan.device().protection() == Protection.CLASS_1;
         boolean mains = plan.device().runsOnMains();
         if (reading.sourcePolarity().isPresent()) {
-            return SourceExplained.of(reading, earthed);
+            return SourceExplained.of(reading);
         }
         return switch (reading.quantity()) {
-            case EARTH_RESISTANCE, BONDING_RESISTANCE -> EarthExplained.resistance(reading);
+            case EARTH_RESISTANCE, BONDING_RESISTANCE -> EarthExplained.resistance();
             case BONDING_VOLTAGE -> EarthExplained.bondingVoltage();
-            case INSULATION_RESISTANCE -> EarthExplained.insulation(reading);
+            case INSULATION_RESISTANCE -> EarthExplained.insulation();
             case SUPPLY_VOLTAGE -> EarthExplained.supplyVoltage();
             case TESTER_CHECK -> EarthExplained.testerCheck();
             case PROOF -> EarthExplained.proof();
             case SUPPLY_CURRENT -> LeakageExplained.supplyCurrent();
-            case EARTH_LEAKAGE -> LeakageExplained.earth(false);
-            case FUNCTIONAL_EARTH_LEAKAGE -> LeakageExplained.earth(true);
+            case EARTH_LEAKAGE, FUNCTIONAL_EARTH_LEAKAGE -> LeakageExplained.earth();
             case TOUCH_CURRENT -> mains ? LeakageExplained.touch() : LeakageExplained.battery();
             case TOUCH_CURRENT_BETWEEN -> mains ? LeakageExplained.between() : LeakageExplained.battery();
-            case EQUIPMENT_LEAKAGE -> LeakageExplained.equipment(reading, earthed);
-            case PATIENT_LEAKAGE -> mains ? LeakageExplained.patient(false) : LeakageExplained.battery();
-            case TOTAL_PATIENT_LEAKAGE -> mains ? LeakageExplained.patient(true) : LeakageExplained.battery();
+            case EQUIPMENT_LEAKAGE -> LeakageExplained.equipment(reading);
+            case PATIENT_LEAKAGE, TOTAL_PATIENT_LEAKAGE ->
+                mains ? LeakageExplained.patient() : LeakageExplained.battery();
             case PATIENT_AUXILIARY -> LeakageExplained.auxiliary(false);
             case LEAD_TO_LEAD -> LeakageExplained.auxiliary(true);
             case APPLIED_PART_LEAKAGE,
                     MAINS_ON_APPLIED_PART,
                     TOTAL_MAINS_ON_APPLIED_PART,
                     MAINS_ON_UNEARTHED_METAL,
-                    MAINS_ON_PORT -> SourceExplained.of(reading, earthed);
+                    MAINS_ON_PORT -> SourceExplained.of(reading);
         };
     }
 }

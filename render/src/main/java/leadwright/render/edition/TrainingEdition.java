@@ -173,15 +173,25 @@ public final class TrainingEdition {
 
     private void readings() {
         page.section("The readings: what is joined, where the current runs, what it means");
+        page.say(
+                "In the figures the heavy line is the way of the current, and the numbers are the order in which it runs"
+                        + " through what the boxes name; thin lines are what else is joined. One figure serves all that is alike.");
+        CircuitFigures figures = new CircuitFigures(plan, words);
         for (Map.Entry<ReadingKind, List<Reading>> kind : ReadingKind.of(plan).entrySet()) {
             Obligation first = kind.getValue().get(0).obligation();
             page.part(Editions.heading(first, words));
             Explanation explained = ReadingKind.explain(first, plan);
-            page.items(List.of(
-                    Words.strong("The current: ").then(words.say(explained.path())),
-                    Words.strong("A healthy reading: ").then(words.say(explained.healthy())),
-                    Words.strong("A mistake: ").then(words.say(explained.slips())),
-                    Words.strong("How to find it: ").then(words.say(explained.exposed()))));
+            List<CircuitFigures.Shown> shown = figures.of(kind.getValue());
+            List<Words> told = new ArrayList<>(List.of(
+                    Words.strong("The current: ").then(shown.get(0).circuit().words()),
+                    Words.strong("A healthy reading: ").then(words.say(explained.healthy()))));
+            Sums.of(first, plan, words)
+                    .ifPresent(sum -> told.add(
+                            Words.strong("A worked sum, not of this device: ").then(words.say(sum))));
+            told.add(Words.strong("A mistake: ").then(words.say(explained.slips())));
+            told.add(Words.strong("How to find it: ").then(words.say(explained.exposed())));
+            page.items(told);
+            shown.forEach(this::figure);
             Set<String> common = Notes.common(kind.getValue());
             if (!common.isEmpty()) {
                 page.say("All of these: " + common.stream().map(words::prose).collect(Collectors.joining("; ")) + ".");
@@ -191,6 +201,18 @@ public final class TrainingEdition {
                     List.of(13, 43, 26, 18),
                     rows(kind.getValue(), common));
         }
+    }
+
+    private void figure(CircuitFigures.Shown shown) {
+        String states = String.join("; ", shown.states());
+        if (shown.again()) {
+            page.say(states + ": the way of the current is that of figure " + shown.number() + ".");
+            return;
+        }
+        page.figure(
+                shown.svg(),
+                shown.circuit().words(),
+                Words.strong("Figure " + shown.number() + ". ").then(shown.title() + ": " + states + "."));
     }
 
     /** Readings of one subject and limit in one row, with the states in which they are taken. */

@@ -169,10 +169,25 @@ final class DocxBlocks implements Block.Cases<Void> {
     @Override
     public Void picture(Block.Picture picture) {
         pages.lying();
-        pictures++;
-        byte[] png = PngExport.png(picture.svg(), PICTURE_DPI);
         double[] size = size(picture.svg());
         double scale = Math.min(pages.pictureWidth() / size[0], pages.pictureHeight() / size[1]);
+        drawn(picture.svg(), picture.alt(), size[0] * scale, size[1] * scale);
+        return null;
+    }
+
+    @Override
+    public Void figure(Block.Figure figure) {
+        pages.upright();
+        double[] size = size(figure.svg());
+        double scale = Math.min(1, pages.figureWidth() / size[0]);
+        drawn(figure.svg(), figure.alt(), size[0] * scale, size[1] * scale);
+        paragraph("Caption", figure.caption());
+        return null;
+    }
+
+    private void drawn(String svg, String alt, double widthMm, double heightMm) {
+        pictures++;
+        byte[] png = PngExport.png(svg, PICTURE_DPI);
         XWPFParagraph paragraph = file.createParagraph();
         paragraph.setAlignment(ParagraphAlignment.CENTER);
         XWPFRun run = paragraph.createRun();
@@ -181,15 +196,14 @@ final class DocxBlocks implements Block.Cases<Void> {
                     new ByteArrayInputStream(png),
                     org.apache.poi.common.usermodel.PictureType.PNG,
                     "drawing-" + pictures + ".png",
-                    (int) (size[0] * scale * EMU_PER_MM),
-                    (int) (size[1] * scale * EMU_PER_MM));
+                    (int) (widthMm * EMU_PER_MM),
+                    (int) (heightMm * EMU_PER_MM));
         } catch (InvalidFormatException | IOException e) {
             throw new ExportException("A drawing could not be put into the word-processor file", e);
         }
         var shown = run.getCTR().getDrawingArray(0).getInlineArray(0).getDocPr();
         shown.setName("Drawing " + pictures);
-        shown.setDescr(picture.alt());
-        return null;
+        shown.setDescr(alt);
     }
 
     private static double[] size(String svg) {

@@ -111,6 +111,11 @@ final class DocxPages {
         return twips(shortMm - LEFT_MM - RIGHT_MM).intValueExact();
     }
 
+    /** Width of the text on an upright page, in millimetres. */
+    double figureWidth() {
+        return shortMm - LEFT_MM - RIGHT_MM;
+    }
+
     /** Room for a drawing on a lying page, in millimetres. */
     double pictureWidth() {
         return longMm - LEFT_MM - RIGHT_MM;

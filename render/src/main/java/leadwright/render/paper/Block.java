@@ -18,6 +18,8 @@ public sealed interface Block {
         R grid(Grid grid);
 
         R picture(Picture picture);
+
+        R figure(Figure figure);
     }
 
     <R> R in(Cases<R> cases);
@@ -109,6 +111,24 @@ public sealed interface Block {
         @Override
         public <R> R in(Cases<R> cases) {
             return cases.picture(this);
+        }
+    }
+
+    /**
+     * A small drawing among the text, as wide as the text.
+     *
+     * @param svg well-formed, with a {@code viewBox} in millimetres and a title
+     * @param alt what it shows, for those who cannot see it
+     * @param caption under it
+     */
+    record Figure(String svg, String alt, Words caption) implements Block {
+        public Figure {
+            alt = Letters.legal(alt);
+        }
+
+        @Override
+        public <R> R in(Cases<R> cases) {
+            return cases.figure(this);
         }
     }
 }

@@ -80,6 +80,11 @@ public final class DocumentBuilder {
         return this;
     }
 
+    public DocumentBuilder figure(String svg, String alt, Words caption) {
+        blocks.add(new Block.Figure(svg, alt, caption));
+        return this;
+    }
+
     /** A row of plain cells. */
     public static List<Words> row(String... cells) {
         return Arrays.stream(cells).map(Words::of).toList();

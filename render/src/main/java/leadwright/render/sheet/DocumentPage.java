@@ -134,6 +134,14 @@ public final class DocumentPage {
                 page.markup(inline(picture.svg()));
             });
         }
+
+        @Override
+        public Xhtml figure(Block.Figure figure) {
+            return page.in("div", "ed-figure", () -> {
+                page.markup(inline(figure.svg()));
+                page.in("p", "ed-caption", () -> words(figure.caption()));
+            });
+        }
     }
 
     /** Text that runs from right to left is kept apart, so that it never changes the order of what stands beside it. */

@@ -1,6 +1,8 @@
 package leadwright.render.sheet;
 
 import java.io.StringWriter;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -14,6 +16,8 @@ final class Xhtml {
 
     /** Characters that fit on a line of any column. */
     private static final int SHORT = 24;
+
+    private static final Pattern ABBREVIATION = Pattern.compile("\\b[ad]\\.c\\.");
 
     private final StringWriter page = new StringWriter();
     private final XMLStreamWriter out;

@@ -105,12 +105,10 @@ class EditionsOfSamplesTest {
                         .isEqualTo(explanation);
                 explained.add(each.id());
             }
-            assertThat(lines).anyMatch(line -> line.equals("The current: " + explanation.path()));
             assertThat(lines).anyMatch(line -> line.equals("A mistake: " + explanation.slips()));
             assertThat(lines).anyMatch(line -> line.equals("How to find it: " + explanation.exposed()));
             // What foretells a value would need a source or a sum: there is none here.
-            assertThat(explanation.path() + explanation.healthy() + explanation.slips())
-                    .doesNotContainPattern("\\d+ ?(µA|uA|mA|Ω|mΩ|V|%)");
+            assertThat(explanation.healthy() + explanation.slips()).doesNotContainPattern("\\d+ ?(µA|uA|mA|Ω|mΩ|V|%)");
         });
         assertThat(explained)
                 .containsExactlyInAnyOrderElementsOf(
