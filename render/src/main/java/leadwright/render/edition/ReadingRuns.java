@@ -109,24 +109,23 @@ final class ReadingRuns {
         List<Reading> read = of(from, to);
         Obligation first = read.get(0).obligation();
         if (read.size() == 1) {
-            return ready(from, to, false) + "Read " + read.get(0).id() + ", " + words.quantity(first) + ": "
-                    + subject(read.get(0)) + ".";
+            return ready(from, to, first.place().map(words::place)) + "Read "
+                    + read.get(0).id() + ", " + words.quantity(first) + ": " + subject(read.get(0)) + ".";
         }
-        boolean onePolarity = read.stream()
-                        .map(each -> words.manner(each.obligation()))
+        boolean oneComponent = read.stream()
+                        .map(each -> each.obligation().component())
                         .distinct()
                         .count()
                 == 1;
         Map<String, List<String>> bySubject = new LinkedHashMap<>();
         for (Reading each : read) {
-            String manner = onePolarity ? "" : " " + words.manner(each.obligation());
+            String manner = words.manner(each.obligation(), !oneComponent);
             bySubject
                     .computeIfAbsent(subject(each), subject -> new ArrayList<>())
-                    .add(each.id() + manner);
+                    .add(each.id() + (manner.isEmpty() ? "" : " (" + manner + ")"));
         }
-        return ready(from, to, true) + "Read " + read.get(0).id() + "–"
-                + read.get(read.size() - 1).id() + ", "
-                + (onePolarity ? words.quantity(first) : words.quantityAlone(first)) + ": "
+        return ready(from, to, Optional.empty()) + "Read " + read.get(0).id() + "–"
+                + read.get(read.size() - 1).id() + ", " + words.quantity(first, oneComponent) + ": "
                 + bySubject.entrySet().stream()
                         .map(each -> String.join(", ", each.getValue()) + " of " + each.getKey())
                         .collect(Collectors.joining("; "))
@@ -137,22 +136,21 @@ final class ReadingRuns {
         return words.what(reading.obligation(), reading.hookup().flatMap(plan::hookup));
     }
 
-    /** What is made ready before a reading, or before each of several. */
-    private String ready(int from, int to, boolean several) {
+    /** What is made ready before a reading at one place, or before each of several. */
+    private String ready(int from, int to, Optional<String> one) {
         StringBuilder ready = new StringBuilder();
         if (has(from, to, Step.Act.TIE)) {
+            boolean several = of(from, to).size() > 1;
             ready.append(
                     several
                             ? "Before each reading select its jacks at the tester and no others. "
                             : "Select the jacks at the tester and no others. ");
         }
         if (has(from, to, Step.Act.TOUCH)) {
-            ready.append(several ? "Touch each place" : "Touch the place")
-                    .append(" with the probe, hand behind its guard. ");
+            ready.append("Touch ").append(one.orElse("each place")).append(" with the probe, hand behind its guard. ");
         }
         if (has(from, to, Step.Act.CLIP)) {
-            ready.append(several ? "Put the clip on each place" : "Put the clip on the place")
-                    .append(", on bare metal. ");
+            ready.append("Put the clip on ").append(one.orElse("each place")).append(", on bare metal. ");
         }
         return ready.toString();
     }

@@ -74,14 +74,14 @@ public final class Vocabulary {
         return sheet.words().quantity(reading, true) + (source.isEmpty() ? "" : ", " + source);
     }
 
-    /** The quantity with its method alone. */
-    public String quantityAlone(Obligation reading) {
-        return sheet.words().quantity(reading, false);
+    /** The quantity with its method, and with the component where asked. */
+    public String quantity(Obligation reading, boolean withComponent) {
+        return sheet.words().quantity(reading, withComponent);
     }
 
-    /** What tells readings of one quantity apart beside their subject: component and polarity of a source. */
-    public String manner(Obligation reading) {
-        return RowWords.rest(reading, true);
+    /** What tells readings of one quantity apart beside their subject: component where asked, polarity of a source. */
+    public String manner(Obligation reading, boolean withComponent) {
+        return RowWords.rest(reading, withComponent);
     }
 
     public String named(QuantityKind quantity) {

@@ -10,41 +10,13 @@ import leadwright.catalog.house.DecisionRule;
 import leadwright.planner.judge.Judged;
 import leadwright.planner.judge.TestRecord;
 import leadwright.planner.judge.Verdict;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 
 /** The bench sheet filled in by a real browser: what is typed is kept, weighed as the judge does, exported and read again. */
 @EnabledIf(value = "leadwright.render.browser.Browser#isInstalled", disabledReason = Browser.NEEDS)
-class FillingInTest {
-
-    @TempDir
-    static Path folder;
-
-    private static Browser browser;
-    private static BenchPages.Written sheet;
-
-    @BeforeAll
-    static void open() {
-        browser = Browser.start(folder);
-        sheet = BenchPages.brindlewick(folder.resolve("plan"));
-    }
-
-    @AfterAll
-    static void close() {
-        browser.close();
-    }
-
-    @BeforeEach
-    void anew() {
-        browser.open(sheet.page());
-        browser.script("localStorage.clear()");
-        browser.open(sheet.page());
-    }
+class FillingInTest extends WardSheetInBrowser {
 
     @Test
     void aTypedValueIsComparedAtOnceWithItsUnit() {

@@ -20,12 +20,9 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.openqa.selenium.Keys;
@@ -34,34 +31,15 @@ import org.openqa.selenium.interactions.Actions;
 
 /** The page as such: it sends nothing, prints the paper form, works by keyboard, and hides nothing from anybody. */
 @EnabledIf(value = "leadwright.render.browser.Browser#isInstalled", disabledReason = Browser.NEEDS)
-class PageTest {
+class PageTest extends WardSheetInBrowser {
 
     private static final String HOSTILE =
             "</script><script>window.hostile = 1</script><img src=x onerror='window.hostile = 2'>"
                     + " <!-- ]]> & \" \\ ${x} \u2028 name";
 
-    @TempDir
-    static Path folder;
-
-    private static Browser browser;
-    private static BenchPages.Written sheet;
-
-    @BeforeAll
-    static void open() {
-        browser = Browser.start(folder);
-        sheet = BenchPages.brindlewick(folder.resolve("plan"));
-    }
-
-    @AfterAll
-    static void close() {
-        browser.close();
-    }
-
     @BeforeEach
-    void anew() {
-        browser.size(768, 1024).open(sheet.page());
-        browser.script("localStorage.clear()");
-        browser.open(sheet.page());
+    void upright() {
+        browser.size(768, 1024);
     }
 
     // ---- nothing is sent, nothing foreign runs

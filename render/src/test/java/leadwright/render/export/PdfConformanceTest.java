@@ -2,7 +2,6 @@ package leadwright.render.export;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -14,33 +13,21 @@ import leadwright.render.paper.Document;
 import leadwright.render.sheet.DocumentPage;
 import leadwright.render.sheet.RecordSheet;
 import leadwright.render.sheet.SmallPlan;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
-import org.verapdf.pdfa.Foundries;
-import org.verapdf.pdfa.PDFAParser;
-import org.verapdf.pdfa.PDFAValidator;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
-import org.verapdf.pdfa.results.TestAssertion;
-import org.verapdf.pdfa.results.ValidationResult;
 
 /** An independent validator judges whether the PDF is what it says it is: accessible (PDF/UA-1) and archivable (PDF/A-2u). */
 class PdfConformanceTest {
-
-    @BeforeAll
-    static void start() {
-        VeraGreenfieldFoundryProvider.initialise();
-    }
 
     @ParameterizedTest
     @CsvSource({"PDFUA_1, A4", "PDFA_2_U, A4", "PDFUA_1, LETTER", "PDFA_2_U, LETTER"})
     void keeps_to_the_standard_it_claims(PDFAFlavour flavour, ProbePage.Paper paper) throws Exception {
         Optional<LocalDate> date = Optional.of(LocalDate.of(2026, 11, 25));
-        assertThat(complaints(PdfExport.pdf(ProbePage.xhtml(paper), date), flavour))
+        assertThat(Conformance.complaints(PdfExport.pdf(ProbePage.xhtml(paper), date), flavour))
                 .isEmpty();
-        assertThat(complaints(PdfExport.pdf(ProbePage.xhtml(paper), Optional.empty()), flavour))
+        assertThat(Conformance.complaints(PdfExport.pdf(ProbePage.xhtml(paper), Optional.empty()), flavour))
                 .isEmpty();
     }
 
@@ -54,7 +41,7 @@ class PdfConformanceTest {
     void the_record_of_a_test_does_too(PDFAFlavour flavour, String set) throws Exception {
         TestRecord record = Records.of(set);
         byte[] pdf = PdfExport.pdf(RecordSheet.xhtml(record, Paper.A4), Optional.of(record.date()));
-        assertThat(complaints(pdf, flavour)).isEmpty();
+        assertThat(Conformance.complaints(pdf, flavour)).isEmpty();
     }
 
     @ParameterizedTest
@@ -65,7 +52,9 @@ class PdfConformanceTest {
             for (Document document :
                     List.of(SmallEditions.training(plan.plan()), SmallEditions.standing(plan.plan()))) {
                 byte[] pdf = PdfExport.pdf(DocumentPage.xhtml(document), Optional.empty());
-                assertThat(complaints(pdf, flavour)).as(document.kind()).isEmpty();
+                assertThat(Conformance.complaints(pdf, flavour))
+                        .as(document.kind())
+                        .isEmpty();
             }
         }
     }
@@ -76,8 +65,8 @@ class PdfConformanceTest {
                 Figures.page(
                         60, 40, "<rect width='30' height='30' fill='red' fill-opacity='0.4'/><text y='9'>x</text>"),
                 Optional.empty());
-        assertThat(complaints(pdf, PDFAFlavour.PDFA_2_U)).isEmpty();
-        assertThat(complaints(pdf, PDFAFlavour.PDFUA_1)).isEmpty();
+        assertThat(Conformance.complaints(pdf, PDFAFlavour.PDFA_2_U)).isEmpty();
+        assertThat(Conformance.complaints(pdf, PDFAFlavour.PDFUA_1)).isEmpty();
     }
 
     /** The judge must be able to say no. */
@@ -87,18 +76,6 @@ class PdfConformanceTest {
         String text = new String(pdf, java.nio.charset.StandardCharsets.ISO_8859_1);
         byte[] damaged =
                 text.replace("<pdfaid:part>2", "<pdfaid:part>9").getBytes(java.nio.charset.StandardCharsets.ISO_8859_1);
-        assertThat(complaints(damaged, PDFAFlavour.PDFA_2_U)).isNotEmpty();
-    }
-
-    private static List<String> complaints(byte[] pdf, PDFAFlavour flavour) throws Exception {
-        try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
-                PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
-            ValidationResult result = validator.validate(parser);
-            return result.getTestAssertions().stream()
-                    .filter(each -> each.getStatus() == TestAssertion.Status.FAILED)
-                    .map(each -> each.getRuleId().getClause() + ": " + each.getMessage())
-                    .distinct()
-                    .toList();
-        }
+        assertThat(Conformance.complaints(damaged, PDFAFlavour.PDFA_2_U)).isNotEmpty();
     }
 }
