@@ -5,7 +5,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import leadwright.catalog.house.House;
 import leadwright.catalog.read.DeviceReader;
 import leadwright.catalog.read.HouseReader;
 import leadwright.catalog.read.KitReader;
@@ -25,13 +24,16 @@ public final class SamplePlans {
 
     /** @throws AssertionError when the sample cannot be planned */
     public static Plan of(String device, String kit, String rules) {
-        House house =
-                HouseReader.read("house", bytes("ambersluice-house")).found().orElseThrow();
+        return of(bytes(device), kit, rules, bytes("ambersluice-house"));
+    }
+
+    /** The same with another device file, or in a department of other ways. */
+    public static Plan of(byte[] device, String kit, String rules, byte[] house) {
         Outcome outcome = Planner.plan(new Request(
-                DeviceReader.read(device, bytes(device)).found().orElseThrow(),
+                DeviceReader.read("device", device).found().orElseThrow(),
                 KitReader.read(kit, bytes(kit)).found().orElseThrow(),
                 RuleSets.builtIn().find(rules).orElseThrow(),
-                house,
+                HouseReader.read("house", house).found().orElseThrow(),
                 Occasion.RECURRENT,
                 Optional.empty()));
         if (outcome instanceof Outcome.Planned planned) {
@@ -40,7 +42,8 @@ public final class SamplePlans {
         throw new AssertionError("not planned: " + outcome);
     }
 
-    private static byte[] bytes(String name) {
+    /** The file of a sample. */
+    public static byte[] bytes(String name) {
         try {
             return Files.readAllBytes(SAMPLES.resolve(name + ".yaml"));
         } catch (IOException e) {

@@ -3,6 +3,8 @@ package leadwright.render.edition;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import leadwright.catalog.kit.Component;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Obligation;
@@ -17,12 +19,28 @@ final class Editions {
     /** Characters of a name in the head of a page. */
     private static final int HEAD = 40;
 
+    /** A text that a drawing cuts at three dots, led by its title with the whole. */
+    private static final Pattern SHORTENED = Pattern.compile("<title>([^<]*)</title>\\s*<text[^>]*>[^<]*\u2026</text>");
+
     private Editions() {}
 
     static String alt(Drawing drawing) {
         return "Drawing of hookup " + drawing.hookup()
                 + (drawing.ofSheets() > 1 ? ", sheet " + drawing.sheet() + " of " + drawing.ofSheets() : "")
-                + ": which wire goes to which jack, as in the list of the hookup";
+                + ": which wire goes to which jack, as in the list of the hookup"
+                + shortened(drawing.svg());
+    }
+
+    /** Words that had no room in the drawing, in full. */
+    private static String shortened(String svg) {
+        String full = SHORTENED
+                .matcher(svg)
+                .results()
+                .map(each ->
+                        each.group(1).replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&"))
+                .distinct()
+                .collect(Collectors.joining("; "));
+        return full.isEmpty() ? "" : ". Shortened in it: " + full;
     }
 
     /** A name as the head of a page has room for it. */

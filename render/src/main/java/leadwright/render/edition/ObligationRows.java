@@ -17,7 +17,7 @@ import leadwright.render.sheet.Vocabulary;
 final class ObligationRows {
 
     static final List<String> HEAD = List.of("No.", "What", "Asked for by", "States", "Limit", "Confirmed");
-    static final List<Integer> WIDTHS = List.of(12, 28, 10, 24, 14, 12);
+    static final List<Integer> WIDTHS = List.of(13, 26, 10, 23, 14, 14);
 
     private ObligationRows() {}
 

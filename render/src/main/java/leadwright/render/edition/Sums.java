@@ -2,6 +2,7 @@ package leadwright.render.edition;
 
 import java.util.Locale;
 import java.util.Optional;
+import leadwright.catalog.device.SupplySystem;
 import leadwright.catalog.kit.KnownResistor;
 import leadwright.catalog.kit.Method;
 import leadwright.planner.Plan;
@@ -32,10 +33,22 @@ final class Sums {
         this.words = words;
         this.volts = plan.kit().tester().outlets().stream()
                 .findFirst()
-                .map(outlet -> outlet.voltage().inSi())
-                .or(() -> plan.device().supply().highest().map(each -> each.inSi()))
+                .map(outlet -> toEarth(outlet.voltage().inSi(), outlet.system()))
+                .or(() -> plan.device()
+                        .supply()
+                        .highest()
+                        .map(each -> toEarth(each.inSi(), plan.device().supply().system())))
                 .orElse(VOLTS);
         this.hertz = plan.device().supply().frequency().map(each -> each.inSi()).orElse(HERTZ);
+    }
+
+    /** What stands between a live conductor and earth where the supply is as good as symmetrical. */
+    private static double toEarth(double volts, SupplySystem system) {
+        return switch (system) {
+            case SPLIT_PHASE -> volts / 2;
+            case PHASE_PHASE, THREE_PHASE -> volts / Math.sqrt(3);
+            case LINE_NEUTRAL, ISOLATED, DC -> volts;
+        };
     }
 
     /** The sum, or nothing where there is none to do. */

@@ -2,6 +2,7 @@ package leadwright.render.edition;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -26,6 +27,7 @@ import leadwright.render.paper.Document;
 import leadwright.render.sheet.Vocabulary;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every reading of real plans has its way of the current, told and drawn alike. */
 class CircuitsOfSamplesTest {
@@ -45,7 +47,21 @@ class CircuitsOfSamplesTest {
         "wickling-rhythm-card, k1-marrowgate-bench, us-leads-older",
     })
     void everyReadingHasItsFigure(String device, String kit, String rules) throws Exception {
-        Plan plan = SamplePlans.of(device, kit, rules);
+        everyReadingHasItsFigure(SamplePlans.of(device, kit, rules));
+    }
+
+    /** Insulation readings, and the other word for earth. */
+    @ParameterizedTest
+    @ValueSource(strings = {"brindlewick-ward-monitor", "mossback-bed"})
+    void insulationToo(String device) throws Exception {
+        byte[] house = "leadwright: house/1\nwords: ground\ninsulation: always\n".getBytes(StandardCharsets.UTF_8);
+        Plan plan = SamplePlans.of(SamplePlans.bytes(device), "k1-marrowgate-bench", "iec-62353-2014", house);
+        assertThat(plan.readings())
+                .anyMatch(each -> each.obligation().quantity() == QuantityKind.INSULATION_RESISTANCE);
+        everyReadingHasItsFigure(plan);
+    }
+
+    private static void everyReadingHasItsFigure(Plan plan) throws Exception {
         Vocabulary words = Vocabulary.of(plan);
         Document training = TrainingEdition.of(plan, List.of(), List.of());
         List<Block.Figure> figures = training.blocks().stream()
@@ -93,7 +109,7 @@ class CircuitsOfSamplesTest {
                 && reading.method().filter(Method.DIRECT::equals).isPresent()
                 && reading.state() != MainsState.INSTALLED_ON;
         boolean earth = circuit.earth().isEmpty()
-                || drawn.isOpen("earth conductor")
+                || drawn.isOpen(circuit.earth().get().name())
                         == (inItsPlace || reading.state().fault() == MainsState.Fault.EARTH_OPEN);
         return supply && earth;
     }

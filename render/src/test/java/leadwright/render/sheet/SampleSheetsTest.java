@@ -28,6 +28,7 @@ import leadwright.planner.plan.Joint;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Occasion;
 import leadwright.planner.plan.Reading;
+import leadwright.planner.plan.Shortfall;
 import leadwright.planner.plan.Step;
 import leadwright.render.diagram.Diagrams;
 import org.junit.jupiter.api.Test;
@@ -163,6 +164,29 @@ class SampleSheetsTest {
                 .doesNotHaveDuplicates()
                 .contains("Mains part against the protective earth")
                 .contains("ECG, all 10 against the mains part: jack\u00a01");
+    }
+
+    /** Prices, purchases, proofs and totals of time are for others: the standing edition has them. */
+    @ParameterizedTest(name = "{0} on {1} by {2}")
+    @CsvSource({
+        "noctuary-sleep-recorder, k1-marrowgate-bench, iec-62353-2014",
+        "oddlebar-rescue-set, k1-marrowgate-bench, iec-62353-2014",
+        "slaterow-tilt-table, k3-fixed-plant-case, iec-62353-2014",
+        "wickling-rhythm-card, k1-marrowgate-bench, iec-60601-1-ed3",
+    })
+    void nothingThatIsNotForTheBench(String device, String kit, String rules) throws IOException {
+        Plan plan = plan(device, kit, rules);
+        String sheet = BenchSheet.xhtml(plan, Diagrams.draw(plan), List.of());
+        assertThat(sheet)
+                .doesNotContainPattern("\\d (GBP|EUR|USD)\\b")
+                .doesNotContainPattern(
+                        "(?i)would do|bench time|proven (fewest|least|the fewest)|at least \\d+ (s|min)\\b")
+                .doesNotContain(plan.hookupsProof().argument())
+                .doesNotContain(plan.timeProof().argument());
+        for (Shortfall each : plan.shortfalls()) {
+            assertThat(sheet).contains("Falls short: not measured today").contains(">" + each.about() + "<");
+            each.additions().forEach(addition -> assertThat(sheet).doesNotContain(addition));
+        }
     }
 
     private static Plan plan(String device, String kit, String rules) throws IOException {
