@@ -64,9 +64,9 @@ record Columns(
         return columns;
     }
 
-    /** Left edge of the first column of fan-outs, or of the tester where there is none. */
-    double firstBox() {
-        return boxes.isEmpty() ? tester : boxes.get(0).left();
+    /** Where the first tracks or fan-outs begin, or the tester where there are none. */
+    double clearOfPanel() {
+        return boxes.isEmpty() ? tester : channels.get(0);
     }
 
     /** Index among the plan's columns of a hookup's column: a hookup with fewer columns has them at the tester's side. */
@@ -112,7 +112,8 @@ record Columns(
             List<Double> channels = new ArrayList<>();
             double x = panelEnd + panelGap();
             for (int c = 0; c < wants.columns(); c++) {
-                x = Math.max(x, handEnd(Math.max(wants.itemsInto(c), wants.itemsBeside(c)))) + spare;
+                x = Math.max(x, handEnd(Math.max(wants.itemsInto(c), wants.itemsBeside(c))));
+                x = (wants.open() ? Math.max(x, panelEnd + EndsPainter.openRoom()) : x) + spare;
                 channels.add(x);
                 Column box = new Column(x + tracks(c), wants.boxWidth(c) * setting.scale(), wants.plate(c, 0));
                 boxes.add(box);

@@ -21,11 +21,12 @@ public final class Diagrams {
         Panel panel = RowOrder.order(asFiled, nets, sockets);
         nets = nets(plan, panel, changes);
         int below = 1;
-        List<HookupPainter> painters = painters(plan, panel, nets, sockets, changes, below);
+        Router router = new Router(sockets);
+        List<HookupPainter> painters = painters(plan, panel, nets, router, changes, below);
         // What stands below takes its room from the rows: rare, so they are laid out without it first.
         for (int wanted = below(painters); wanted > below; wanted = below(painters)) {
             below = wanted;
-            painters = painters(plan, panel, nets, sockets, changes, below);
+            painters = painters(plan, panel, nets, router, changes, below);
         }
         return painters.stream()
                 .filter(painter -> !painter.empty())
@@ -38,25 +39,25 @@ public final class Diagrams {
     }
 
     private static List<HookupPainter> painters(
-            Plan plan, Panel panel, List<Net> nets, List<Socket> sockets, Changes changes, int below) {
-        Layout layout = layout(panel, nets, sockets, Labels.all(Below.bottom(below)));
+            Plan plan, Panel panel, List<Net> nets, Router router, Changes changes, int below) {
+        Layout layout = layout(panel, nets, router, Labels.all(Below.bottom(below)));
         Columns columns = columns(layout);
         List<HookupPainter> painters = new ArrayList<>();
         for (int h = 0; h < plan.hookups().size(); h++) {
-            painters.add(new HookupPainter(plan, panel, sockets, changes, layout, columns, h));
+            painters.add(new HookupPainter(plan, panel, router.sockets(), changes, layout, columns, h));
         }
         return painters;
     }
 
     /** The widest device with which every text in the boxes has room; but never more sheets for it. */
-    private static Layout layout(Panel panel, List<Net> nets, List<Socket> sockets, List<Labels> widths) {
-        Layout best = Layout.of(widths.get(0), panel, nets, sockets);
+    private static Layout layout(Panel panel, List<Net> nets, Router router, List<Labels> widths) {
+        Layout best = Layout.of(widths.get(0), panel, nets, router);
         Setting setting = columns(best).setting();
         for (Labels labels : widths.subList(1, widths.size())) {
             if (setting.easy()) {
                 break;
             }
-            Layout other = Layout.of(labels, panel, nets, sockets);
+            Layout other = Layout.of(labels, panel, nets, router);
             Setting roomier = columns(other).setting();
             boolean better = Setting.ALL.indexOf(roomier) < Setting.ALL.indexOf(setting);
             if (better && other.sheets().size() <= best.sheets().size()) {

@@ -13,6 +13,7 @@ import leadwright.planner.plan.Step;
  */
 final class EndsPainter {
     private static final double STUB = 7;
+    private static final double OPEN = 1.6;
     private static final double GHOST = 12;
 
     private final Svg svg;
@@ -67,6 +68,11 @@ final class EndsPainter {
         svg.close();
     }
 
+    /** Room beside the device for a terminal that stays open. */
+    static double openRoom() {
+        return STUB + OPEN + Texts.width("open", Type.NOTE) + 1;
+    }
+
     private void open(Unit unit, double y) {
         List<Integer> off = new ArrayList<>();
         boolean taken = false;
@@ -106,7 +112,7 @@ final class EndsPainter {
                     Ink.BLACK,
                     "stroke-width",
                     0.7);
-            svg.text(end + 1.6, y, Svg.Anchor.START, count + "open", Type.NOTE);
+            svg.text(end + OPEN, y, Svg.Anchor.START, count + "open", Type.NOTE);
             return;
         }
         svg.leaf(
@@ -132,7 +138,7 @@ final class EndsPainter {
             x += Texts.width(numbers, Type.NUMBER) + 1.4;
         }
         // A fan-out may stand close by; the ring at the stub's end says open as well.
-        double room = columns.firstBox() - 1 - x;
+        double room = columns.clearOfPanel() - 1 - x;
         String whole = count + "off, open";
         svg.text(x, y, Svg.Anchor.START, Texts.width(whole, Type.NOTE) <= room ? whole : count + "off", Type.NOTE);
     }

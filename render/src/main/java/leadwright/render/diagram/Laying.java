@@ -124,25 +124,31 @@ final class Laying {
         }
         double high = begin == 0 ? top : to.get(after.get(begin - 1));
         double low = end == after.size() ? bottom : to.get(after.get(end));
-        double slack = low - high - sum;
-        if (slack < -1e-9) {
-            lackOfRow(after, end, -slack);
-            slack = 0;
+        if (low - high - sum < -1e-9) {
+            lackOfRow(after, end, sum - (low - high));
         }
-        // Lanes above all rows stay close to these, so do those below; others share the room between their neighbours.
-        double share = begin == 0 || end == after.size() ? 0 : slack / (end - begin + 1);
-        double y = begin == 0 ? low - sum : high;
+        // Each lane lies as near to where its line comes from as its neighbours let it.
+        double least = high;
+        double left = sum;
         for (int k = begin; k < end; k++) {
-            y += need[k - begin] + share;
-            to.put(after.get(k), besideRows(exchange, y, after.get(k)));
+            least += need[k - begin];
+            left -= need[k - begin];
+            double y = Math.max(least, Math.min(from.get(after.get(k)), low - left));
+            y = besideRows(exchange, y, least, after.get(k));
+            if (y > low - left + 1e-9) {
+                lackOfRow(after, end, y - (low - left));
+            }
+            to.put(after.get(k), y);
+            least = Math.max(least, y);
         }
     }
 
     /** A lane that does not lie on the row from which another line comes. */
-    private double besideRows(Routing.Exchange exchange, double y, String line) {
+    private double besideRows(Routing.Exchange exchange, double y, double least, String line) {
         for (String other : exchange.movers()) {
-            if (!other.equals(line) && Math.abs(from.get(other) - y) < 1.2) {
-                return from.get(other) + (y < from.get(other) ? -1.2 : 1.2);
+            double row = from.get(other);
+            if (!other.equals(line) && Math.abs(row - y) < 1.2) {
+                return y < row && row - 1.2 >= least ? row - 1.2 : row + 1.2;
             }
         }
         return y;

@@ -15,15 +15,15 @@ record Layout(Labels labels, Fit fit, List<Sheet> sheets) {
         sheets = List.copyOf(sheets);
     }
 
-    static Layout of(Labels labels, Panel panel, List<Net> nets, List<Socket> sockets) {
+    static Layout of(Labels labels, Panel panel, List<Net> nets, Router router) {
         List<Unit> singles = Units.singles(panel);
-        Optional<Layout> plain = laid(labels, panel, List.of(singles), nets, sockets);
+        Optional<Layout> plain = laid(labels, panel, List.of(singles), nets, router);
         if (plain.isPresent()) {
             return plain.get();
         }
         for (int atLeast : List.of(Units.RIBBON, Units.SHORT_RIBBON)) {
             List<Unit> ribbons = Units.ribbons(panel, nets, atLeast);
-            Optional<Layout> one = laid(labels, panel, List.of(ribbons), gathered(nets, ribbons), sockets);
+            Optional<Layout> one = laid(labels, panel, List.of(ribbons), gathered(nets, ribbons), router);
             if (one.isPresent()) {
                 return one.get();
             }
@@ -31,8 +31,8 @@ record Layout(Labels labels, Fit fit, List<Sheet> sheets) {
         List<Unit> ribbons = Units.ribbons(panel, nets, Units.RIBBON);
         List<Net> gathered = gathered(nets, ribbons);
         for (int spare = 0; spare < ribbons.size(); spare++) {
-            List<List<Unit>> split = Pages.split(labels, panel, ribbons, gathered, sockets, spare);
-            Optional<Layout> several = laid(labels, panel, split, gathered, sockets);
+            List<List<Unit>> split = Pages.split(labels, panel, ribbons, gathered, router, spare);
+            Optional<Layout> several = laid(labels, panel, split, gathered, router);
             if (several.isPresent()) {
                 return several.get();
             }
@@ -45,7 +45,7 @@ record Layout(Labels labels, Fit fit, List<Sheet> sheets) {
     }
 
     private static Optional<Layout> laid(
-            Labels labels, Panel panel, List<List<Unit>> split, List<Net> nets, List<Socket> sockets) {
+            Labels labels, Panel panel, List<List<Unit>> split, List<Net> nets, Router router) {
         Map<String, Integer> sheetOf = new HashMap<>();
         for (int s = 0; s < split.size(); s++) {
             for (Unit unit : split.get(s)) {
@@ -59,7 +59,7 @@ record Layout(Labels labels, Fit fit, List<Sheet> sheets) {
                 List<Net> parts = nets.stream()
                         .map(net -> Pages.part(net, sheetOf, sheet))
                         .toList();
-                sheet(labels, panel, fit, split.get(s), parts, sockets).ifPresent(sheets::add);
+                sheet(labels, panel, fit, split.get(s), parts, router).ifPresent(sheets::add);
             }
             if (sheets.size() == split.size()) {
                 return Optional.of(new Layout(labels, fit, sheets));
@@ -69,25 +69,27 @@ record Layout(Labels labels, Fit fit, List<Sheet> sheets) {
     }
 
     /** One sheet laid out as tightly as can be. */
-    static Optional<Sheet> tight(Labels labels, Panel panel, List<Unit> units, List<Net> nets, List<Socket> sockets) {
-        return sheet(labels, panel, Fit.ALL.get(Fit.ALL.size() - 1), units, nets, sockets);
+    static Optional<Sheet> tight(Labels labels, Panel panel, List<Unit> units, List<Net> nets, Router router) {
+        return sheet(labels, panel, Fit.ALL.get(Fit.ALL.size() - 1), units, nets, router);
     }
 
     private static Optional<Sheet> sheet(
-            Labels labels, Panel panel, Fit fit, List<Unit> units, List<Net> nets, List<Socket> sockets) {
+            Labels labels, Panel panel, Fit fit, List<Unit> units, List<Net> nets, Router router) {
         List<Routing> routings =
-                nets.stream().map(net -> Routing.of(net, units, sockets)).toList();
+                nets.stream().map(net -> router.route(net, units)).toList();
         List<Row> rows = Rows.of(labels, panel, units, fit);
-        return Heights.of(fit, labels.bottom(), rows, nets, routings, sockets).map(laid -> {
-            Map<String, Double> room = new HashMap<>();
-            rows.forEach(row -> room.put(row.unit().id(), row.height()));
-            List<Columns.Drawn> drawn = new ArrayList<>();
-            for (int h = 0; h < nets.size(); h++) {
-                Lie lie = laid.lies().get(h);
-                drawn.add(new Columns.Drawn(nets.get(h), routings.get(h), lie, Tracks.of(routings.get(h), lie), room));
-            }
-            return new Sheet(rows, laid.heights(), continued(panel, units), drawn);
-        });
+        return Heights.of(fit, labels.bottom(), rows, nets, routings, router.sockets())
+                .map(laid -> {
+                    Map<String, Double> room = new HashMap<>();
+                    rows.forEach(row -> room.put(row.unit().id(), row.height()));
+                    List<Columns.Drawn> drawn = new ArrayList<>();
+                    for (int h = 0; h < nets.size(); h++) {
+                        Lie lie = laid.lies().get(h);
+                        drawn.add(new Columns.Drawn(
+                                nets.get(h), routings.get(h), lie, Tracks.of(routings.get(h), lie), room));
+                    }
+                    return new Sheet(rows, laid.heights(), continued(panel, units), drawn);
+                });
     }
 
     private static boolean continued(Panel panel, List<Unit> units) {

@@ -85,11 +85,11 @@ final class Pages {
      * @param spare units by which each sheet is left shorter than full
      */
     static List<List<Unit>> split(
-            Labels labels, Panel panel, List<Unit> units, List<Net> nets, List<Socket> sockets, int spare) {
+            Labels labels, Panel panel, List<Unit> units, List<Net> nets, Router router, int spare) {
         List<List<Unit>> sheets = new ArrayList<>();
         int begin = 0;
         while (begin < units.size()) {
-            int end = full(labels, panel, units, begin, nets, sockets);
+            int end = full(labels, panel, units, begin, nets, router);
             if (end < units.size()) {
                 end = best(units, begin, Math.max(begin + 1, end - spare), nets);
             }
@@ -100,13 +100,12 @@ final class Pages {
     }
 
     /** The end of a full sheet, by halving. */
-    private static int full(
-            Labels labels, Panel panel, List<Unit> units, int begin, List<Net> nets, List<Socket> sockets) {
+    private static int full(Labels labels, Panel panel, List<Unit> units, int begin, List<Net> nets, Router router) {
         int fits = begin + 1;
         int beyond = Math.min(units.size() + 1, begin + 41);
         while (beyond - fits > 1) {
             int middle = (fits + beyond) / 2;
-            if (fits(labels, panel, units, begin, middle, nets, sockets)) {
+            if (fits(labels, panel, units, begin, middle, nets, router)) {
                 fits = middle;
             } else {
                 beyond = middle;
@@ -116,14 +115,14 @@ final class Pages {
     }
 
     private static boolean fits(
-            Labels labels, Panel panel, List<Unit> units, int begin, int end, List<Net> nets, List<Socket> sockets) {
+            Labels labels, Panel panel, List<Unit> units, int begin, int end, List<Net> nets, Router router) {
         Map<String, Integer> sheetOf = new HashMap<>();
         for (int i = 0; i < units.size(); i++) {
             sheetOf.put(units.get(i).id(), i < begin ? 0 : i < end ? 1 : 2);
         }
         List<Unit> some = units.subList(begin, end);
         List<Net> parts = nets.stream().map(net -> part(net, sheetOf, 1)).toList();
-        return Layout.tight(labels, panel, some, parts, sockets).isPresent();
+        return Layout.tight(labels, panel, some, parts, router).isPresent();
     }
 
     /** The break in the lower half of a full sheet that parts the fewest fan-outs, the lowest of these. */

@@ -42,6 +42,13 @@ final class Wants {
         return all.stream().flatMap(drawn -> drawn.net().lines().stream()).anyMatch(line -> line.wires() > 1);
     }
 
+    /** Whether a row has no wire in some hookup. */
+    boolean open() {
+        return all.stream()
+                .anyMatch(drawn -> drawn.rowHeight().keySet().stream()
+                        .anyMatch(row -> drawn.net().from(row).isEmpty()));
+    }
+
     double handWidth(int index) {
         double width = narrowest();
         for (Columns.Drawn drawn : all) {

@@ -94,6 +94,27 @@ final class Bars {
         }
     }
 
+    /** The ink of two wires keeps a quarter of a millimetre apart unless they cross; no wire runs along the edge of a box. */
+    static void wiresKeepClear(Measured drawing) {
+        for (Wire wire : drawing.wires) {
+            for (Segment segment : wire.segments()) {
+                for (Wire other : drawing.wires) {
+                    for (Segment one : other == wire ? List.<Segment>of() : other.segments()) {
+                        double ink = (wire.width() + other.width()) / 2;
+                        assertThat(Measured.cross(segment, one) || Measured.apart(segment, one) - ink >= 0.25)
+                                .as("%s touches %s", wire.title(), other.title())
+                                .isTrue();
+                    }
+                }
+                for (Box box : drawing.boxes) {
+                    assertThat(!box.kind().contains("frame") && Measured.hugs(segment, box))
+                            .as("%s along %s", wire.title(), box)
+                            .isFalse();
+                }
+            }
+        }
+    }
+
     /** Crossings at right angles lie off the ends and corners of the wires that cross. */
     static void crossingsAreClear(Measured drawing) {
         for (Measured.Point crossing : drawing.crossings()) {
@@ -185,8 +206,12 @@ final class Bars {
         return 1.05 / (light + 0.05);
     }
 
-    /** What is drawn crosses no more than pairs of wires one by one would, and no less than anything can. */
-    static void crossings(Plan plan, List<Drawing> drawings, List<Measured> measured, boolean fewest) {
+    /**
+     * What is drawn crosses no more than pairs of wires one by one would, and on one sheet as little as anything can.
+     *
+     * @param open hookups of which the search gives up before it knows
+     */
+    static void crossings(Plan plan, List<Drawing> drawings, List<Measured> measured, Set<String> open) {
         Panel panel = PinOrder.drawn(plan);
         for (Hookup hookup : plan.hookups()) {
             List<Measured> sheets = sheets(hookup, drawings, measured);
@@ -200,16 +225,23 @@ final class Bars {
             if (pairs == 0) {
                 assertThat(sheets.get(0).wires).allMatch(wire -> wire.segments().size() == 1);
             }
-            OptionalInt least = FewestCrossings.of(plan, panel, hookup, ORDERS);
-            if (fewest) {
-                assertThat(least)
-                        .as("orders of %s looked at in full", hookup.id())
-                        .isPresent();
-                assertThat(crossings).as(hookup.id()).isEqualTo(least.orElseThrow());
-            } else if (least.isPresent()) {
-                assertThat(crossings).as(hookup.id()).isGreaterThanOrEqualTo(least.getAsInt());
-            }
+            assertThat(fewest(plan, panel, hookup, crossings))
+                    .as("orders of %s looked at in full", hookup.id())
+                    .isEqualTo(!open.contains(hookup.id()));
         }
+    }
+
+    /** Asserts that no drawing crosses less, no wire bending more than twice; whether that is known. */
+    private static boolean fewest(Plan plan, Panel panel, Hookup hookup, int crossings) {
+        OptionalInt least = FewestCrossings.of(plan, panel, hookup, ORDERS);
+        least.ifPresent(any -> assertThat(crossings).as(hookup.id()).isGreaterThanOrEqualTo(any));
+        if (least.isPresent() && least.getAsInt() == crossings) {
+            return true;
+        }
+        // Fewer may be possible with wires that bend more often, so that is asked for by itself.
+        FewestOnce.Answer fewer = FewestOnce.fewerThan(crossings, plan, panel, hookup, ORDERS);
+        assertThat(fewer.found()).as("fewer crossings of %s", hookup.id()).isEmpty();
+        return fewer.decided();
     }
 
     private static List<Measured> sheets(Hookup hookup, List<Drawing> drawings, List<Measured> measured) {

@@ -99,6 +99,7 @@ class DrawingBarsTest {
     void wires_end_on_something_and_never_lie_on_each_other(String name) {
         each(name, drawing -> Bars.wires(drawing, 3));
         each(name, Bars::crossingsAreClear);
+        each(name, Bars::wiresKeepClear);
     }
 
     @ParameterizedTest(name = "{0}")
@@ -115,7 +116,7 @@ class DrawingBarsTest {
     @MethodSource("names")
     void no_drawing_of_the_hookup_with_its_pins_in_this_order_crosses_less(String name) {
         Drawn drawn = ALL.get(name);
-        Bars.crossings(drawn.plan(), drawn.drawings(), drawn.measured(), true);
+        Bars.crossings(drawn.plan(), drawn.drawings(), drawn.measured(), Set.of());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -139,6 +140,9 @@ class DrawingBarsTest {
         }
     }
 
+    /** Random hookups with so many orders that the search for the fewest crossings gives up; all others it answers. */
+    private static final Map<Integer, Set<String>> OPEN = Map.of(63, Set.of("H1"), 274, Set.of("H2"));
+
     static IntStream seeds() {
         return IntStream.rangeClosed(1, 300);
     }
@@ -154,9 +158,10 @@ class DrawingBarsTest {
             Bars.wiresRunThroughNothing(drawing);
             Bars.wires(drawing, 1.0);
             Bars.crossingsAreClear(drawing);
+            Bars.wiresKeepClear(drawing);
             Bars.blackAndWhiteLosesNothing(drawing);
         }
-        Bars.crossings(drawn.plan(), drawn.drawings(), drawn.measured(), false);
+        Bars.crossings(drawn.plan(), drawn.drawings(), drawn.measured(), OPEN.getOrDefault(seed, Set.of()));
         Bars.rowsStay(drawn.drawings(), drawn.measured());
     }
 }

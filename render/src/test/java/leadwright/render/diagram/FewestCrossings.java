@@ -47,6 +47,15 @@ final class FewestCrossings {
         return search.run(search.read(plan, panel, hookup));
     }
 
+    /** What a hookup asks for: the lines from the pins in their order, and what leaves each fan-out; sockets begin with a tilde. */
+    record Asked(List<String> ends, Map<String, List<String>> outs) {}
+
+    static Asked asked(Plan plan, Panel panel, Hookup hookup) {
+        FewestCrossings reader = new FewestCrossings(0);
+        List<Strand> strands = reader.read(plan, panel, hookup);
+        return new Asked(strands.stream().map(Strand::to).toList(), reader.outs);
+    }
+
     private List<Strand> read(Plan plan, Panel panel, Hookup hookup) {
         Map<String, Set<String>> users = new LinkedHashMap<>();
         for (Chain chain : hookup.chains()) {

@@ -171,6 +171,50 @@ final class Measured {
         return closest;
     }
 
+    /** Whether two stretches pass over each other. */
+    static boolean cross(Segment a, Segment b) {
+        Segment level = a.level() ? a : b;
+        Segment upright = a.level() ? b : a;
+        return a.level() != b.level()
+                && upright.at() > level.low()
+                && upright.at() < level.high()
+                && level.at() > upright.low()
+                && level.at() < upright.high();
+    }
+
+    /** Least distance of two stretches. */
+    static double apart(Segment a, Segment b) {
+        double x = gap(left(a), right(a), left(b), right(b));
+        double y = gap(
+                a.level() ? a.at() : a.low(),
+                a.level() ? a.at() : a.high(),
+                b.level() ? b.at() : b.low(),
+                b.level() ? b.at() : b.high());
+        return Math.hypot(x, y);
+    }
+
+    private static double left(Segment a) {
+        return a.level() ? a.low() : a.at();
+    }
+
+    private static double right(Segment a) {
+        return a.level() ? a.high() : a.at();
+    }
+
+    private static double gap(double low, double high, double otherLow, double otherHigh) {
+        return Math.max(0, Math.max(low - otherHigh, otherLow - high));
+    }
+
+    /** Whether a stretch runs within 0.8 mm along the edge of a box for five millimetres. */
+    static boolean hugs(Segment segment, Box box) {
+        double low = segment.level() ? box.left() : box.top();
+        double high = segment.level() ? box.right() : box.bottom();
+        double near = segment.level() ? box.top() : box.left();
+        double far = segment.level() ? box.bottom() : box.right();
+        double shared = Math.min(segment.high(), high) - Math.max(segment.low(), low);
+        return shared >= 5 && Math.min(Math.abs(segment.at() - near), Math.abs(segment.at() - far)) < 0.8;
+    }
+
     /** Whether a stretch runs through the inside of a box. */
     static boolean through(Segment segment, Box box) {
         double from = segment.level() ? box.left() : box.top();
