@@ -74,11 +74,15 @@ final class Laying {
                 net.into(box).stream().map(line -> to.get(line.id())).sorted().toList();
         double first = into.get(0);
         double last = into.get(into.size() - 1);
-        double half = net.into(box).stream()
-                .mapToDouble(line -> halfHeight(line.from()))
+        double above = net.into(box).stream()
+                .mapToDouble(line -> to.get(line.id()) - halfHeight(line.from()))
+                .min()
+                .orElseThrow();
+        double below = net.into(box).stream()
+                .mapToDouble(line -> to.get(line.id()) + halfHeight(line.from()))
                 .max()
-                .orElse(LOW);
-        boxes.put(box, new Lie.Span(first - half, last + half));
+                .orElseThrow();
+        boxes.put(box, new Lie.Span(above, below));
         List<String> out =
                 new ArrayList<>(net.outOf(box).stream().map(Net.Line::id).toList());
         out.sort(Comparator.comparing(routing.end()::indexOf));
