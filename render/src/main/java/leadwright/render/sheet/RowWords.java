@@ -191,7 +191,8 @@ final class RowWords {
         if (names.runsOnMains()) {
             return "OUTLET OFF";
         }
-        return mode.filter("off"::equals).isPresent() ? "DEVICE OFF" : "DEVICE ON, no mains";
+        return mode.map(each -> each.equals("off") ? "DEVICE OFF" : "DEVICE ON, no mains")
+                .orElse("NO MAINS");
     }
 
     /** What the hands must know in a state; empty where nothing out of the ordinary. */
