@@ -1,0 +1,134 @@
+package leadwright.planner.foresee;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import leadwright.planner.circuit.Equations;
+import leadwright.planner.circuit.Solved;
+import org.ejml.data.Complex_F64;
+
+/** A reading's circuit made ready to be solved many times with other values of its parameters. */
+final class Model {
+    private final Setup setup;
+    private final Equations equations;
+    private final List<Parameter> parameters = new ArrayList<>();
+    private final double[] elements;
+    private final List<int[]> termParameter = new ArrayList<>();
+    private final List<double[]> termTimes = new ArrayList<>();
+    private final int firstBranch;
+
+    Model(Setup setup) {
+        this.setup = setup;
+        Template template = setup.template();
+        this.equations = new Equations(template.circuit(Parameter::nominal), setup.hertz());
+        this.firstBranch = template.fixed().size();
+        this.elements = new double[firstBranch + template.branches().size()];
+        for (int i = 0; i < firstBranch; i++) {
+            elements[i] = template.fixed().get(i).value();
+        }
+        Map<Parameter, Integer> index = new HashMap<>();
+        for (Template.Branch branch : template.branches()) {
+            int terms = branch.terms().size();
+            int[] which = new int[terms];
+            double[] times = new double[terms];
+            for (int t = 0; t < terms; t++) {
+                Parameter parameter = branch.terms().get(t).parameter();
+                which[t] = index.computeIfAbsent(parameter, each -> {
+                    parameters.add(each);
+                    return parameters.size() - 1;
+                });
+                times[t] = branch.terms().get(t).times();
+            }
+            termParameter.add(which);
+            termTimes.add(times);
+        }
+    }
+
+    List<Parameter> parameters() {
+        return parameters;
+    }
+
+    double[] nominal() {
+        return parameters.stream().mapToDouble(Parameter::nominal).toArray();
+    }
+
+    Solved solve(double[] values) {
+        for (int b = 0; b < termParameter.size(); b++) {
+            elements[firstBranch + b] = branch(b, values);
+        }
+        return equations.solve(elements);
+    }
+
+    double read(double[] values) {
+        return setup.meter().read(solve(values));
+    }
+
+    private double branch(int b, double[] values) {
+        int[] which = termParameter.get(b);
+        double[] times = termTimes.get(b);
+        double sum = 0;
+        for (int t = 0; t < which.length; t++) {
+            sum += times[t] * values[which[t]];
+        }
+        return sum;
+    }
+
+    /** A reading, as a phasor where it is one, with its slope against the logarithm of each parameter. */
+    record State(double magnitude, Complex_F64 phasor, Complex_F64[] slopes) {}
+
+    State state(double[] values) {
+        Solved solved = solve(values);
+        double magnitude = setup.meter().read(solved);
+        return setup.meter()
+                .pair()
+                .map(pair ->
+                        new State(magnitude, solved.voltage(pair.above(), pair.below()), adjoint(solved, pair, values)))
+                .orElseGet(() -> new State(magnitude, new Complex_F64(magnitude, 0), differences(magnitude, values)));
+    }
+
+    /** By the adjoint network. */
+    private Complex_F64[] adjoint(Solved solved, Meter.Pair pair, double[] values) {
+        Solved.Answers answers = solved.answers(pair.above(), pair.below());
+        double omega = 2 * Math.PI * setup.hertz();
+        Complex_F64[] slopes = zeros();
+        List<Template.Branch> branches = setup.template().branches();
+        for (int b = 0; b < branches.size(); b++) {
+            Complex_F64 answer =
+                    answers.to(branches.get(b).from(), branches.get(b).to());
+            double whole = branch(b, values);
+            boolean resistance = branches.get(b).kind() == Template.Kind.RESISTANCE;
+            int[] which = termParameter.get(b);
+            for (int t = 0; t < which.length; t++) {
+                double step = termTimes.get(b)[t] * values[which[t]];
+                Complex_F64 slope = slopes[which[t]];
+                if (resistance) {
+                    slope.real -= answer.real * step / (whole * whole);
+                    slope.imaginary -= answer.imaginary * step / (whole * whole);
+                } else {
+                    slope.real -= answer.imaginary * omega * step;
+                    slope.imaginary += answer.real * omega * step;
+                }
+            }
+        }
+        return slopes;
+    }
+
+    private Complex_F64[] differences(double magnitude, double[] values) {
+        Complex_F64[] slopes = zeros();
+        for (int p = 0; p < values.length; p++) {
+            double[] moved = values.clone();
+            moved[p] *= 1.001;
+            slopes[p].real = (read(moved) - magnitude) * 1000;
+        }
+        return slopes;
+    }
+
+    private Complex_F64[] zeros() {
+        Complex_F64[] zeros = new Complex_F64[parameters.size()];
+        for (int i = 0; i < zeros.length; i++) {
+            zeros[i] = new Complex_F64(0, 0);
+        }
+        return zeros;
+    }
+}
