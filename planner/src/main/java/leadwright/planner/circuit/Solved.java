@@ -1,16 +1,20 @@
 package leadwright.planner.circuit;
 
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.ejml.data.Complex_F64;
 import org.ejml.data.ZMatrixRMaj;
+import org.ejml.dense.row.factory.LinearSolverFactory_ZDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
 
-/** A circuit's steady state. Phasors, r.m.s. */
+/** A circuit's steady state. Phasors, r.m.s. Not for several threads at once. */
 public final class Solved {
     private final Map<String, Integer> rows;
     private final Map<String, Integer> sources;
     private final LinearSolverDense<ZMatrixRMaj> solver;
     private final ZMatrixRMaj found;
+    private final Map<String, ZMatrixRMaj> driven = new HashMap<>();
 
     Solved(
             Map<String, Integer> rows,
@@ -55,11 +59,7 @@ public final class Solved {
      * the state when one ampere is driven into the first two nodes and no source acts.
      */
     public Answers answers(String above, String below) {
-        ZMatrixRMaj drive = new ZMatrixRMaj(found.numRows, 1);
-        drive(drive, above, 1);
-        drive(drive, below, -1);
-        ZMatrixRMaj adjoint = new ZMatrixRMaj(found.numRows, 1);
-        solver.solve(drive, adjoint);
+        ZMatrixRMaj adjoint = driven(above, below);
         return (a, b) -> {
             Complex_F64 v = difference(found, a, b);
             Complex_F64 u = difference(adjoint, a, b);
@@ -71,6 +71,65 @@ public final class Solved {
     @FunctionalInterface
     public interface Answers {
         Complex_F64 to(String a, String b);
+    }
+
+    /**
+     * A conductance put between two nodes, or taken away.
+     *
+     * @param siemens negative to take away
+     */
+    public record Change(String a, String b, double siemens) {}
+
+    /**
+     * Voltage between two nodes when some conductances are changed, V; by the formula of Woodbury, without solving the circuit anew.
+     *
+     * @return NaN real part where the changed circuit has no one solution
+     */
+    public Complex_F64 voltageWith(List<Change> changes, String above, String below) {
+        int n = changes.size();
+        if (n == 0) {
+            return voltage(above, below);
+        }
+        ZMatrixRMaj inner = new ZMatrixRMaj(n, n);
+        ZMatrixRMaj right = new ZMatrixRMaj(n, 1);
+        for (int j = 0; j < n; j++) {
+            Change column = changes.get(j);
+            ZMatrixRMaj response = driven(column.a(), column.b());
+            for (int i = 0; i < n; i++) {
+                Complex_F64 transfer =
+                        difference(response, changes.get(i).a(), changes.get(i).b());
+                inner.set(i, j, transfer.real + (i == j ? 1 / column.siemens() : 0), transfer.imaginary);
+            }
+            Complex_F64 across = difference(found, column.a(), column.b());
+            right.set(j, 0, across.real, across.imaginary);
+        }
+        ZMatrixRMaj currents = new ZMatrixRMaj(n, 1);
+        LinearSolverDense<ZMatrixRMaj> small = LinearSolverFactory_ZDRM.lu(n);
+        if (!small.setA(inner)) {
+            return new Complex_F64(Double.NaN, 0);
+        }
+        small.solve(right, currents);
+        ZMatrixRMaj adjoint = driven(above, below);
+        Complex_F64 voltage = voltage(above, below);
+        for (int j = 0; j < n; j++) {
+            Complex_F64 transfer =
+                    difference(adjoint, changes.get(j).a(), changes.get(j).b());
+            Complex_F64 current = new Complex_F64(currents.data[2 * j], currents.data[2 * j + 1]);
+            voltage = voltage.minus(transfer.times(current));
+        }
+        return voltage;
+    }
+
+    /** State when one ampere is driven into one node and out of another, and no source acts. */
+    private ZMatrixRMaj driven(String into, String out) {
+        return driven.computeIfAbsent(into + "\n" + out, each -> {
+            ZMatrixRMaj drive = new ZMatrixRMaj(found.numRows, 1);
+            drive(drive, into, 1);
+            drive(drive, out, -1);
+            ZMatrixRMaj state = new ZMatrixRMaj(found.numRows, 1);
+            solver.solve(drive, state);
+            return state;
+        });
     }
 
     private void drive(ZMatrixRMaj vector, String node, double amperes) {

@@ -12,7 +12,7 @@ import org.ejml.data.Complex_F64;
  * the reading may pass through zero the least is zero. Cost: a few solutions of the circuit. Proof: none; what is found is reached by a
  * choice of values, and a test draws values within the spans that must not lie outside.
  */
-final class Bands {
+public final class Bands {
     private static final int ROUNDS = 6;
 
     private Bands() {}

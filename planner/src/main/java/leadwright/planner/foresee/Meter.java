@@ -7,7 +7,7 @@ import leadwright.planner.circuit.Solved;
 import org.ejml.data.Complex_F64;
 
 /** How a reading is taken of a solved circuit; the value is in A, Ω or V. */
-sealed interface Meter {
+public sealed interface Meter {
     double read(Solved solved);
 
     /** The node pair whose voltage is the reading but for a factor, where it is one. */

@@ -9,7 +9,7 @@ import leadwright.planner.circuit.Solved;
 import org.ejml.data.Complex_F64;
 
 /** A reading's circuit made ready to be solved many times with other values of its parameters. */
-final class Model {
+public final class Model {
     private final Setup setup;
     private final Equations equations;
     private final List<Parameter> parameters = new ArrayList<>();

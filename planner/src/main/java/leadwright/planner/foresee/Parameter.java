@@ -8,8 +8,8 @@ package leadwright.planner.foresee;
  * @param low least that it may be, in the same unit
  * @param high most that it may be
  */
-record Parameter(String id, double nominal, double low, double high, Basis basis) {
-    Parameter {
+public record Parameter(String id, double nominal, double low, double high, Basis basis) {
+    public Parameter {
         if (!(low <= nominal && nominal <= high && low > 0)) {
             throw new IllegalArgumentException(id + " lies outside its own span");
         }

@@ -9,7 +9,7 @@ import leadwright.planner.circuit.Netlist;
  *
  * @param hertz frequency; 0 for d.c.
  */
-record Setup(Template template, Meter meter, double hertz) {
+public record Setup(Template template, Meter meter, double hertz) {
 
     double read(ToDoubleFunction<Parameter> values) {
         return meter.read(template.circuit(values).solve(hertz));

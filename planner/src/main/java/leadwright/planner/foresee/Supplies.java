@@ -22,6 +22,8 @@ record Supplies(SupplySystem system, double volts, double hertz) {
     static final String FIRST = "supply-1";
     static final String SECOND = "supply-2";
     private static final double UNSTATED_HERTZ = 50;
+    /** Of an isolated supply, each pole to earth, F; common practice, no source. */
+    private static final double STRAY = 1e-9;
 
     /** The outlet that has the device's supply; empty where nothing of the mains is modelled. */
     static Optional<Supplies> of(Device device, Kit kit) {
@@ -70,5 +72,13 @@ record Supplies(SupplySystem system, double volts, double hertz) {
         both.add(new Element.Voltage(FIRST, first, Circuit.EARTH, leg, 0));
         both.add(new Element.Voltage(SECOND, second, Circuit.EARTH, other, other == 0 ? 0 : degrees));
         return both;
+    }
+
+    /** A supply without any tie to earth but the stray capacitance of its own windings and wires. */
+    List<Element> unearthed(String first, String second) {
+        return List.of(
+                new Element.Voltage(FIRST, first, second, volts, 0),
+                new Element.Capacitance("C:stray-1", first, Circuit.EARTH, STRAY),
+                new Element.Capacitance("C:stray-2", second, Circuit.EARTH, STRAY));
     }
 }

@@ -14,23 +14,23 @@ import leadwright.planner.circuit.Element;
  * @param branches resistances and capacitances made of parameters
  * @param fixed sources and switches
  */
-record Template(List<Branch> branches, List<Element> fixed) {
-    Template {
+public record Template(List<Branch> branches, List<Element> fixed) {
+    public Template {
         branches = List.copyOf(branches);
         fixed = List.copyOf(fixed);
     }
 
-    enum Kind {
+    public enum Kind {
         RESISTANCE,
         CAPACITANCE
     }
 
     /** A parameter so many times. */
-    record Term(Parameter parameter, double times) {}
+    public record Term(Parameter parameter, double times) {}
 
     /** An element whose value is a sum of terms. */
-    record Branch(String name, String from, String to, Kind kind, List<Term> terms) {
-        Branch {
+    public record Branch(String name, String from, String to, Kind kind, List<Term> terms) {
+        public Branch {
             terms = List.copyOf(terms);
         }
 
