@@ -120,7 +120,7 @@ class ArchitectureTest {
     void packagesFormNoCycles() {
         slices().matching("leadwright.catalog.(*)..").should().beFreeOfCycles().check(house);
         slices().matching("leadwright.render.(*)..").should().beFreeOfCycles().check(house);
-        slices().matching("leadwright.planner.(oblige|wire|order|plan|file|judge|compare)..")
+        slices().matching("leadwright.planner.(oblige|wire|order|plan|file|judge|compare|circuit|foresee|mistake)..")
                 .should()
                 .beFreeOfCycles()
                 .check(house);
@@ -133,7 +133,9 @@ class ArchitectureTest {
                 "org.jgrapht..",
                 "leadwright.planner.wire..",
                 "leadwright.planner.audit..",
-                "leadwright.planner.compare..");
+                "leadwright.planner.compare..",
+                "leadwright.planner.circuit..");
+        only("org.ejml..", "leadwright.planner.circuit..", "leadwright.planner.foresee..");
         only("picocli..", "leadwright.render.cli..");
         only("com.fasterxml.jackson..", "leadwright.render.export..", "leadwright.render.cli..");
         only("org.apache.batik..", "leadwright.render.export..");

@@ -34,7 +34,9 @@ final class Arranged {
                 request.rules(),
                 arranged(request.house()),
                 request.occasion(),
-                request.on());
+                request.on(),
+                request.proposals(),
+                request.situation());
     }
 
     private static Device device(Device device) {

@@ -44,7 +44,8 @@ public record Plan(
         List<String> warnings,
         TimeSplit time,
         Proof hookupsProof,
-        Proof timeProof) {
+        Proof timeProof,
+        Foresight foresight) {
     public Plan {
         hookups = List.copyOf(hookups);
         readings = List.copyOf(readings);
@@ -52,6 +53,31 @@ public record Plan(
         notApplicable = List.copyOf(notApplicable);
         shortfalls = List.copyOf(shortfalls);
         warnings = List.copyOf(warnings);
+    }
+
+    /** The same with what it foresees, the proof steps among its steps. */
+    Plan foreseeing(Foresight other) {
+        return new Plan(
+                fingerprint,
+                partial,
+                trainingCopy,
+                device,
+                kit,
+                house,
+                rules,
+                occasion,
+                on,
+                hookups,
+                readings,
+                other.watch().among(steps),
+                notApplicable,
+                shortfalls,
+                remedy,
+                warnings,
+                other.watch().added(time),
+                hookupsProof,
+                other.watch().added(timeProof),
+                other);
     }
 
     /** The rule set as documents name it. */

@@ -11,6 +11,7 @@ import leadwright.catalog.house.PastDue;
 import leadwright.catalog.table.Connectors;
 import leadwright.planner.audit.Audit;
 import leadwright.planner.audit.Breach;
+import leadwright.planner.foresee.Situation;
 import leadwright.planner.oblige.EarthUnread;
 import leadwright.planner.oblige.Obligations;
 import leadwright.planner.oblige.Oblige;
@@ -24,7 +25,7 @@ import leadwright.planner.plan.Shortfall;
 import leadwright.planner.wire.Wire;
 import leadwright.planner.wire.Wiring;
 
-/** The door: oblige, wire, order, audit. A plan that the audit refuses never leaves it. */
+/** The door: oblige, wire, order, foresee, audit. A plan that the audit refuses never leaves it. */
 public final class Planner {
 
     /** The program's version; it is part of every fingerprint. */
@@ -82,7 +83,8 @@ public final class Planner {
                 wiring,
                 kit -> Wire.wire(device, kit, request.house(), connectors, left.wanted(), left.earthCurrent(), false),
                 wired -> ordered(request, device, connectors, left, wired));
-        Plan plan = assemble(request, device, left, choice.wiring(), remedy, choice.ordering(), training, pastDue);
+        Plan bare = assemble(request, device, left, choice.wiring(), remedy, choice.ordering(), training, pastDue);
+        Plan plan = bare.foreseeing(Foresight.of(bare, request.situation()));
         List<Breach> breaches = Audit.audit(plan, request.rules(), connectors);
         return breaches.isEmpty() ? new Outcome.Planned(plan) : new Outcome.Rejected(breaches);
     }
@@ -112,8 +114,7 @@ public final class Planner {
         warnings.addAll(wiring.warnings());
         pastDue.ifPresent(reason -> warnings.add(0, reason));
         return new Plan(
-                Canonical.fingerprint(
-                        request.device(), request.kit(), request.rules(), request.house(), request.occasion(), VERSION),
+                fingerprint(request),
                 !shortfalls.isEmpty(),
                 training,
                 device,
@@ -134,7 +135,18 @@ public final class Planner {
                 warnings,
                 ordering.time(),
                 hookups(wiring.proof(), ordering.hookups().size()),
-                ordering.proof());
+                ordering.proof(),
+                Foresight.none());
+    }
+
+    /** What is known of the day counts only where something is. */
+    private static String fingerprint(Request request) {
+        List<Object> parts = new ArrayList<>(List.of(
+                request.device(), request.kit(), request.rules(), request.house(), request.occasion(), VERSION));
+        if (!request.situation().equals(Situation.ORDINARY)) {
+            parts.add(request.situation().text());
+        }
+        return Canonical.fingerprint(parts.toArray());
     }
 
     /** A hookup that no reading came to is not set up: the proof is of those that are. */

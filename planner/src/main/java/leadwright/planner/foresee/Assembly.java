@@ -53,8 +53,8 @@ final class Assembly {
                 ? Network.iec60990()
                 : Network.iec60601();
         this.direct = what.component().filter(each -> each == Component.DC).isPresent();
-        wiring.addAll(DeviceBranches.of(device));
-        hookup.ifPresent(each -> wiring.addAll(HookupBranches.of(kit, each, bench.warming())));
+        wiring.addAll(bench.deviceBranches());
+        hookup.ifPresent(each -> wiring.addAll(bench.hookupBranches(each)));
         functionalEarth();
         if (variation == Variation.SECOND_WAY_TO_EARTH) {
             wiring.add(Template.Branch.resistance(
@@ -267,11 +267,11 @@ final class Assembly {
         wiring.tie(to, Circuit.EARTH);
         double volts = kit.tester().insulation().get(0).inSi();
         wiring.addFixed(List.of(new Element.Voltage("V:source", from.get(), Circuit.EARTH, volts, 0)));
-        return Optional.of(new Setup(wiring.template(), new Meter.Insulation("V:source", volts), 0));
+        return Optional.of(new Setup(wiring.template(), new Meter.Insulation("V:source", volts), 0, wiring.ties()));
     }
 
     private Setup done(Meter meter) {
-        return new Setup(wiring.template(), meter, direct ? 0 : hertz);
+        return new Setup(wiring.template(), meter, direct ? 0 : hertz, wiring.ties());
     }
 
     private void meter(String in, String back) {

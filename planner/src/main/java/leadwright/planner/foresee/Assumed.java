@@ -44,6 +44,7 @@ public enum Assumed {
             "F/m"),
     CABLE_LENGTH("length of a part's own cable", 2.5, 0.5, 5, "m"),
     LEAD("capacitance of an item of the kit to the room, for a metre", 60e-12, 10e-12, 150e-12, "F/m"),
+    JACK("capacitance of a jack of the tester to earth", 5e-12, 1e-12, 30e-12, "F"),
     LEAD_RESISTANCE(
             "resistance of an item of the kit that states no conductor, for a metre", 0.026, 0.013, 0.15, "ohm/m"),
     /** parts.md's spans of sprung plugs, snaps and clips, taken together; from memory. */

@@ -20,21 +20,36 @@ public final class Bands {
     /** In the reading's SI unit. */
     record Band(double low, double nominal, double high) {}
 
+    /** Spans as they stand. */
     static Band of(Model model) {
-        return of(model, each -> true);
+        return of(model, each -> true, 1);
+    }
+
+    /** With assumed values free from a tenth of what they are assumed to be at least to ten times what they are at most. */
+    static Band firm(Model model) {
+        return of(model, each -> true, 10);
     }
 
     /** The band when only some values are free; the others stay nominal. */
     static Band of(Model model, Predicate<Parameter> free) {
+        return of(model, free, 1);
+    }
+
+    private static Band of(Model model, Predicate<Parameter> free, double wider) {
         double[] start = model.nominal();
         Model.State nominal = model.state(start);
-        double high = extreme(model, start, nominal, free, true);
-        double low = extreme(model, start, nominal, free, false);
+        double high = extreme(model, start, nominal, free, wider, true);
+        double low = extreme(model, start, nominal, free, wider, false);
         return new Band(low, nominal.magnitude(), high);
     }
 
     private static double extreme(
-            Model model, double[] start, Model.State nominal, Predicate<Parameter> free, boolean greatest) {
+            Model model,
+            double[] start,
+            Model.State nominal,
+            Predicate<Parameter> free,
+            double wider,
+            boolean greatest) {
         double[] at = start.clone();
         Model.State state = nominal;
         double best = nominal.magnitude();
@@ -46,7 +61,8 @@ public final class Bands {
                 Parameter each = model.parameters().get(p);
                 double slope = along(direction, state.slopes()[p]);
                 if (slope != 0 && free.test(each)) {
-                    at[p] = slope > 0 == greatest ? each.high() : each.low();
+                    double factor = each.basis() == Basis.ASSUMED ? wider : 1;
+                    at[p] = slope > 0 == greatest ? each.high() * factor : each.low() / factor;
                 }
             }
             if (Arrays.equals(at, before)) {

@@ -143,7 +143,7 @@ final class DeviceBranches {
         capacitor(node + "-chassis", node, Nodes.CHASSIS, Assumed.METAL_TO_CHASSIS.parameter("metal-chassis/" + node));
         resistor(
                 node + "-chassis", node, Nodes.CHASSIS, Assumed.METAL_INSULATION.parameter("metal-insulation/" + node));
-        if (device.runsOnMains() && connection.kind() == Connection.Kind.HOUSING) {
+        if (device.runsOnMains()) {
             pair(
                     node + "-line",
                     Nodes.LINE,

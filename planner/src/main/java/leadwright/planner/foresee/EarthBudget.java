@@ -37,7 +37,10 @@ public record EarthBudget(String reading, List<Entry> entries, boolean nulled, O
      */
     public record Entry(String words, double low, double nominal, double high, boolean leads, Basis basis) {}
 
-    static Optional<EarthBudget> of(Plan plan, Reading reading, Situation situation) {
+    private static final String CORD = "supply cord with its contacts";
+
+    /** The budget of an earth reading; empty for others, and where an installation's own conductor is in the path. */
+    public static Optional<EarthBudget> of(Plan plan, Reading reading, Situation situation) {
         Obligation what = reading.obligation();
         if (what.quantity() != QuantityKind.EARTH_RESISTANCE
                 || what.earthSubject().isEmpty()) {
@@ -48,11 +51,11 @@ public record EarthBudget(String reading, List<Entry> entries, boolean nulled, O
         List<Entry> entries = new ArrayList<>();
         switch (what.earthSubject().get()) {
             case PLUG_TO_PART -> {
-                entries.add(entry("supply cord with its contacts", Assumed.CORD, warming));
+                entries.add(entry(CORD, Assumed.CORD, warming));
                 entries.add(path(device));
             }
             case INLET_TO_PART -> entries.add(path(device));
-            case CORD -> entries.add(entry("supply cord with its contacts", Assumed.CORD, warming));
+            case CORD -> entries.add(entry(CORD, Assumed.CORD, warming));
             // The installation's own conductor is not known to anybody here.
             case REFERENCE_TO_PART -> {
                 return Optional.empty();
@@ -137,6 +140,19 @@ public record EarthBudget(String reading, List<Entry> entries, boolean nulled, O
         return nulled && nullUpTo.filter(most -> high > most).isPresent();
     }
 
+    /** What the reading shows, Ω. */
+    public double nominal() {
+        return sum(Entry::nominal);
+    }
+
+    /** The supply cord's share of it, Ω. */
+    public double cordNominal() {
+        return entries.stream()
+                .filter(each -> each.words().equals(CORD))
+                .mapToDouble(Entry::nominal)
+                .sum();
+    }
+
     private double sum(java.util.function.ToDoubleFunction<Entry> of) {
         return entries.stream()
                 .filter(each -> !(nulled && each.leads()))
@@ -145,20 +161,18 @@ public record EarthBudget(String reading, List<Entry> entries, boolean nulled, O
     }
 
     Foreseen foreseen(Kit kit) {
-        Accuracy accuracy = Optional.ofNullable(kit.tester().accuracy().get("earth"))
-                .orElse(new Accuracy(
-                        new Quantity(Dimension.RATIO, Math.round(0.3 / Dimension.RATIO.toSi())),
-                        Quantity.milliOhms(20)));
+        Accuracy accuracy = Amounts.accuracy(kit, "earth");
         double share = accuracy.reading().inSi();
         double floor = accuracy.floor().inSi();
         return new Foreseen(
                 reading,
-                Optional.of(Foresee.quantity(Dimension.RESISTANCE, sum(Entry::nominal), 0)),
-                Foresee.quantity(Dimension.RESISTANCE, Math.max(0, sum(Entry::low) * (1 - share) - floor), -1),
-                Optional.of(Foresee.quantity(Dimension.RESISTANCE, sum(Entry::high) * (1 + share) + floor, 1)),
+                Optional.of(Amounts.rounded(Dimension.RESISTANCE, sum(Entry::nominal), 0)),
+                Amounts.rounded(Dimension.RESISTANCE, Math.max(0, sum(Entry::low) * (1 - share) - floor), -1),
+                Optional.of(Amounts.rounded(Dimension.RESISTANCE, sum(Entry::high) * (1 + share) + floor, 1)),
                 entries.stream().filter(each -> !each.leads()).allMatch(each -> each.basis() == Basis.DEVICE_FILE)
                         ? Basis.DEVICE_FILE
                         : Basis.ASSUMED,
+                Optional.empty(),
                 nulled ? "the leads are nulled" : "the leads count in it");
     }
 }

@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import leadwright.catalog.kit.Accuracy;
 import leadwright.catalog.quantity.Dimension;
-import leadwright.catalog.quantity.Quantity;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Reading;
@@ -20,6 +19,9 @@ import leadwright.planner.plan.Reading;
 public final class Foresee {
     /** An assumed value that moves a reading by less than this share of it does not make it assumed. */
     private static final double NOTICEABLE = 0.1;
+
+    /** Share of a reading that must be there by the file's values alone for a bound to be firm. */
+    private static final double RULING = 0.5;
 
     private final Plan plan;
     private final Situation situation;
@@ -55,27 +57,41 @@ public final class Foresee {
         if (setup.meter() instanceof Meter.Insulation) {
             return insulation(id, band);
         }
-        Accuracy accuracy = accuracy();
+        Accuracy accuracy = Amounts.accuracy(plan.kit(), "leakage");
         double floor = accuracy.floor().inSi();
         double spread = assumed.high() - assumed.low();
-        Basis basis = spread <= NOTICEABLE * band.nominal() + floor ? stated(setup) : Basis.ASSUMED;
+        boolean ruled = band.nominal() > floor && spread <= NOTICEABLE * band.nominal();
+        Basis basis = ruled ? stated(setup) : Basis.ASSUMED;
         double least = situation.volts().isPresent() ? 0.99 : Assumed.MAINS.low();
         double most = situation.volts().isPresent() ? 1.01 : Assumed.MAINS.high();
         double share = accuracy.reading().inSi();
         double low = Math.max(0, band.low() * least * (1 - share) - floor);
         double high = band.high() * most * (1 + share) + floor;
+        Optional<Foreseen.Span> firm = stated(setup) == Basis.DEVICE_FILE
+                ? firm(Bands.firm(model), band, least * (1 - share), floor)
+                : Optional.empty();
         return new Foreseen(
                 id,
-                Optional.of(quantity(Dimension.CURRENT, band.nominal(), 0)),
-                quantity(Dimension.CURRENT, low, -1),
-                Optional.of(quantity(Dimension.CURRENT, high, 1)),
+                Optional.of(Amounts.rounded(Dimension.CURRENT, band.nominal(), 0)),
+                Amounts.rounded(Dimension.CURRENT, low, -1),
+                Optional.of(Amounts.rounded(Dimension.CURRENT, high, 1)),
                 basis,
+                firm,
                 why(band, basis));
+    }
+
+    /** A lower bound only: what is assumed to be small may in truth be large. */
+    private static Optional<Foreseen.Span> firm(Bands.Band firm, Bands.Band band, double share, double floor) {
+        double low = firm.low() * share - floor;
+        // Only where the file's values make most of the reading.
+        return low > RULING * band.nominal()
+                ? Optional.of(new Foreseen.Span(Amounts.rounded(Dimension.CURRENT, low, -1), Optional.empty()))
+                : Optional.empty();
     }
 
     private static String why(Bands.Band band, Basis basis) {
         if (band.high() == 0) {
-            return "nothing in this circuit drives a current";
+            return "nothing that is modelled drives a current here";
         }
         return basis == Basis.ASSUMED ? "by assumed values" : "by the device file";
     }
@@ -84,33 +100,15 @@ public final class Foresee {
         return new Foreseen(
                 id,
                 Optional.empty(),
-                quantity(Dimension.RESISTANCE, band.low(), -1),
+                Amounts.rounded(Dimension.RESISTANCE, band.low(), -1),
                 Optional.empty(),
                 Basis.ASSUMED,
+                Optional.empty(),
                 "good insulation reads above the tester's range");
     }
 
     private static Basis stated(Setup setup) {
         boolean device = setup.template().parameters().stream().anyMatch(each -> each.basis() == Basis.DEVICE_FILE);
         return device ? Basis.DEVICE_FILE : Basis.KIT;
-    }
-
-    private Accuracy accuracy() {
-        return Optional.ofNullable(plan.kit().tester().accuracy().get("leakage"))
-                .orElse(new Accuracy(
-                        new Quantity(Dimension.RATIO, Math.round(0.15 / Dimension.RATIO.toSi())),
-                        Quantity.microAmperes(5)));
-    }
-
-    /** Three figures, rounded outwards where a bound is asked for. */
-    static Quantity quantity(Dimension dimension, double si, int direction) {
-        double base = si / dimension.toSi();
-        if (base < 1) {
-            return new Quantity(dimension, direction > 0 && base > 0 ? 1 : 0);
-        }
-        double step = Math.pow(10, Math.max(0, Math.floor(Math.log10(base)) - 2));
-        double figures = base / step;
-        double rounded = direction < 0 ? Math.floor(figures) : direction > 0 ? Math.ceil(figures) : Math.rint(figures);
-        return new Quantity(dimension, Math.round(rounded * step));
     }
 }

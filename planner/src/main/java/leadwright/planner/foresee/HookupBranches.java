@@ -1,10 +1,8 @@
 package leadwright.planner.foresee;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import leadwright.catalog.kit.Kit;
@@ -14,7 +12,6 @@ import leadwright.catalog.table.Conductor;
 import leadwright.catalog.table.Conductors;
 import leadwright.planner.circuit.Circuit;
 import leadwright.planner.plan.Bundle;
-import leadwright.planner.plan.Chain;
 import leadwright.planner.plan.Hookup;
 
 /**
@@ -42,45 +39,31 @@ final class HookupBranches {
     }
 
     private List<Template.Branch> all() {
-        Map<String, Integer> users = new HashMap<>();
-        hookup.chains().forEach(chain -> chain.items().forEach(item -> users.merge(item, 1, Integer::sum)));
-        for (Chain chain : hookup.chains()) {
-            String from = chain.connection();
-            List<String> between = new ArrayList<>();
-            for (String item : chain.items()) {
-                if (users.get(item) > 1) {
-                    stretch(from, Nodes.item(item), between);
-                    between = new ArrayList<>();
-                    from = Nodes.item(item);
-                    between.add(item);
-                } else {
-                    between.add(item);
-                }
-            }
-            stretch(from, Nodes.jack(chain.jack()), between);
-        }
+        Stretch.of(hookup).forEach(this::stretch);
         links();
+        hookup.chains().stream()
+                .map(chain -> Nodes.jack(chain.jack()))
+                .distinct()
+                .forEach(jack -> branches.add(
+                        Template.Branch.capacitance("C:" + jack, jack, Circuit.EARTH, Assumed.JACK.parameter("jack"))));
         return branches;
     }
 
-    /** What lies between two nodes: its contacts, and the conductors of its items; what they have to the room hangs at the far end. */
-    private void stretch(String from, String to, List<String> items) {
-        if (!done.add(from + " " + to)) {
-            return;
-        }
+    /** Its contacts, and the conductors of its items; what they have to the room hangs at the far end. */
+    private void stretch(Stretch stretch) {
         List<Template.Term> ohms = new ArrayList<>();
-        ohms.add(new Template.Term(Assumed.CONTACT.parameter("contact"), items.size() + 1));
-        for (String instance : items) {
-            item(kit, instance).ifPresent(item -> ohms.addAll(conductor(item, warming)));
-        }
-        branches.add(new Template.Branch("R:" + from + "/" + to, from, to, Template.Kind.RESISTANCE, ohms));
+        ohms.add(new Template.Term(
+                Assumed.CONTACT.parameter("contact"), stretch.items().size() + 1));
         List<Template.Term> farads = new ArrayList<>();
-        for (String instance : items) {
+        for (String instance : stretch.items()) {
+            item(kit, instance).ifPresent(item -> ohms.addAll(conductor(item, warming)));
             item(kit, instance).flatMap(HookupBranches::room).ifPresent(farads::add);
         }
+        String to = stretch.to();
+        branches.add(new Template.Branch(stretch.resistance(), stretch.from(), to, Template.Kind.RESISTANCE, ohms));
         if (!farads.isEmpty()) {
-            branches.add(
-                    new Template.Branch("C:" + from + "/" + to, to, Circuit.EARTH, Template.Kind.CAPACITANCE, farads));
+            branches.add(new Template.Branch(
+                    "C:" + stretch.from() + "/" + to, to, Circuit.EARTH, Template.Kind.CAPACITANCE, farads));
         }
     }
 

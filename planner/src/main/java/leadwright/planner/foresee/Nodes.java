@@ -1,7 +1,7 @@
 package leadwright.planner.foresee;
 
 /** Names of a bench circuit's nodes. A patient connection, a housing point, a port: its full name; a jack: {@code jack-n}. */
-final class Nodes {
+public final class Nodes {
     /** Where the device's supply conductors enter it, behind its main switch. */
     static final String LINE = "device-line";
 
@@ -17,15 +17,15 @@ final class Nodes {
 
     private Nodes() {}
 
-    static String inside(String part) {
+    public static String inside(String part) {
         return "inside-" + part;
     }
 
-    static String jack(int number) {
+    public static String jack(int number) {
         return "jack-" + number;
     }
 
-    static String item(String instance) {
+    public static String item(String instance) {
         return "item-" + instance;
     }
 }

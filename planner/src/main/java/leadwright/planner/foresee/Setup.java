@@ -1,5 +1,6 @@
 package leadwright.planner.foresee;
 
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import leadwright.planner.circuit.Circuit;
 import leadwright.planner.circuit.Netlist;
@@ -8,23 +9,32 @@ import leadwright.planner.circuit.Netlist;
  * A reading as a circuit.
  *
  * @param hertz frequency; 0 for d.c.
+ * @param ties nodes that have become one with another, see {@link #node}
  */
-public record Setup(Template template, Meter meter, double hertz) {
+public record Setup(Template template, Meter meter, double hertz, Map<String, String> ties) {
+    public Setup {
+        ties = Map.copyOf(ties);
+    }
 
-    double read(ToDoubleFunction<Parameter> values) {
+    /** The node that a connection ({@code ecg.R}), a jack ({@code jack-3}) or an item ({@code item-spread/1}) is in this circuit. */
+    public String node(String name) {
+        return ties.getOrDefault(name, name);
+    }
+
+    public double read(ToDoubleFunction<Parameter> values) {
         return meter.read(template.circuit(values).solve(hertz));
     }
 
-    double nominal() {
+    public double nominal() {
         return read(Parameter::nominal);
     }
 
-    Circuit circuit() {
+    public Circuit circuit() {
         return template.circuit(Parameter::nominal);
     }
 
     /** The netlist with nominal values. */
-    String netlist(String title) {
+    public String netlist(String title) {
         Meter.Pair pair = meter.pair().orElse(new Meter.Pair(circuit().nodes().get(0), Circuit.EARTH, 1));
         return Netlist.of(title, circuit(), hertz, pair.above(), pair.below());
     }

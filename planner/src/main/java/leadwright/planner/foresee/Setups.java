@@ -1,5 +1,8 @@
 package leadwright.planner.foresee;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.kit.Kit;
@@ -22,6 +25,8 @@ public final class Setups {
     private final Kit kit;
     private final Situation situation;
     private final Optional<Supplies> supply;
+    private final List<Template.Branch> deviceBranches;
+    private final Map<String, List<Template.Branch>> hookupBranches = new HashMap<>();
 
     public Setups(Device device, Kit kit, Situation situation) {
         this.device = device;
@@ -29,6 +34,15 @@ public final class Setups {
         this.situation = situation;
         this.supply = Supplies.of(device, kit)
                 .map(rated -> situation.volts().map(rated::at).orElse(rated));
+        this.deviceBranches = DeviceBranches.of(device);
+    }
+
+    List<Template.Branch> deviceBranches() {
+        return deviceBranches;
+    }
+
+    List<Template.Branch> hookupBranches(Hookup hookup) {
+        return hookupBranches.computeIfAbsent(hookup.id(), each -> HookupBranches.of(kit, hookup, warming()));
     }
 
     Device device() {

@@ -23,4 +23,10 @@ public record Situation(double celsius, Optional<Double> volts) {
             }
         });
     }
+
+    /** One line, the same for equal situations. */
+    public String text() {
+        return "leads at " + celsius + " degrees Celsius, mains "
+                + volts.map(each -> each + " V").orElse("as rated");
+    }
 }

@@ -42,7 +42,7 @@ public record Template(List<Branch> branches, List<Element> fixed) {
             return new Branch(name, from, to, Kind.CAPACITANCE, List.of(new Term(value, 1)));
         }
 
-        double value(ToDoubleFunction<Parameter> values) {
+        public double value(ToDoubleFunction<Parameter> values) {
             return terms.stream()
                     .mapToDouble(term -> term.times() * values.applyAsDouble(term.parameter()))
                     .sum();
@@ -59,14 +59,14 @@ public record Template(List<Branch> branches, List<Element> fixed) {
         }
     }
 
-    Circuit circuit(ToDoubleFunction<Parameter> values) {
+    public Circuit circuit(ToDoubleFunction<Parameter> values) {
         List<Element> elements = new ArrayList<>(fixed);
         branches.forEach(branch -> elements.add(branch.element(values)));
         return new Circuit(elements);
     }
 
     /** Every parameter once, in order of first use. */
-    Set<Parameter> parameters() {
+    public Set<Parameter> parameters() {
         Set<Parameter> all = new LinkedHashSet<>();
         branches.forEach(branch -> branch.terms().forEach(term -> all.add(term.parameter())));
         return all;

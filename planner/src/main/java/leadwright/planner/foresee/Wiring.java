@@ -55,6 +55,13 @@ final class Wiring {
         return node;
     }
 
+    /** What each tied node has become. */
+    Map<String, String> ties() {
+        Map<String, String> all = new HashMap<>();
+        tied.keySet().forEach(each -> all.put(each, node(each)));
+        return all;
+    }
+
     Template template() {
         List<Template.Branch> kept = new ArrayList<>();
         for (Template.Branch each : branches) {

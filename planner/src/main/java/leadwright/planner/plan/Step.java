@@ -16,7 +16,7 @@ import java.util.Optional;
  *     {@code cord-earth}, {@code cord-plug-earth}, {@code reference-earth}) that clip or probe is put on, {@code touch-probe}
  *     where the probe takes the clip's place on the earth lead; for make-safe the id of the therapy output; {@code source}
  *     for a switch step that takes a source of the tester off what is wired; {@link #CORD_IN} and {@link #CORD_OUT} for a look
- *     step that fits the supply cord or has it out
+ *     step that fits the supply cord or has it out; what begins with {@link #PROOF} for a proof step
  * @param seconds bench time
  * @param account which part of the time split the seconds belong to; writing is accounted apart, see {@link #writing}
  * @param writing seconds of {@code seconds} that are for writing a value
@@ -40,8 +40,18 @@ public record Step(
     /** Place of the step that fits the supply cord and plugs it in. */
     public static final String CORD_IN = "supply-cord";
 
+    /** How the place of a proof step begins. */
+    public static final String PROOF = "proof-step/";
+
     /** Place of the step that has the supply cord out of the device and of the outlet. */
     public static final String CORD_OUT = "supply-cord-out";
+
+    /** The same under another number. */
+    public Step numbered(int other) {
+        return new Step(
+                other, does, text, reading, state, hookup, joint, place, seconds, account, writing, caution, onFail,
+                because);
+    }
 
     /** Kinds of act. */
     public enum Act {

@@ -21,6 +21,7 @@ import leadwright.catalog.kit.Kit;
 import leadwright.catalog.read.DeviceReader;
 import leadwright.catalog.read.KitReader;
 import leadwright.catalog.rules.QuantityKind;
+import leadwright.planner.Foresight;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Bundle;
 import leadwright.planner.plan.Chain;
@@ -102,7 +103,8 @@ final class Sketch {
                 List.of(),
                 new TimeSplit(0, Map.of(), 0, 1),
                 new Proof(hookups.size(), hookups.size(), "sketched"),
-                new Proof(0, 0, "sketched"));
+                new Proof(0, 0, "sketched"),
+                Foresight.none());
     }
 
     private void step(Step.Act act, Optional<String> hookup, Optional<Joint> joint, Optional<String> place) {

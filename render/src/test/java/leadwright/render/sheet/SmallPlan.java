@@ -15,6 +15,7 @@ import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.rules.Limit;
 import leadwright.catalog.rules.Mark;
 import leadwright.catalog.rules.QuantityKind;
+import leadwright.planner.Foresight;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Demand;
 import leadwright.planner.plan.MainsState;
@@ -138,7 +139,8 @@ public final class SmallPlan {
                 List.of("The start-up time is the device file's own statement."),
                 new TimeSplit(total, Map.of(Step.Account.READ, total), total, 1),
                 new Proof(1, 1, "one hookup is needed and one suffices"),
-                new Proof(total, total, "made by hand"));
+                new Proof(total, total, "made by hand"),
+                Foresight.none());
     }
 
     private Limit limit(String id, Quantity value, String clause) {

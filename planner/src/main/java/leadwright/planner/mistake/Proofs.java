@@ -1,0 +1,173 @@
+package leadwright.planner.mistake;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import leadwright.catalog.house.EarthWord;
+import leadwright.catalog.kit.ItemKind;
+import leadwright.catalog.rules.QuantityKind;
+import leadwright.planner.Plan;
+import leadwright.planner.plan.Chain;
+import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.MainsState;
+import leadwright.planner.plan.Obligation;
+import leadwright.planner.plan.Reading;
+import leadwright.planner.plan.Step;
+
+/** The proof steps that would show a plan's silent slips, before the cheapest are chosen. */
+final class Proofs {
+    private final Plan plan;
+    private final List<Finding> silent;
+    private final List<ProofStep> all = new ArrayList<>();
+
+    private Proofs(Plan plan, List<Finding> findings) {
+        this.plan = plan;
+        this.silent = findings.stream()
+                .filter(each -> each.exposure() == Exposure.SILENT)
+                .toList();
+    }
+
+    static List<ProofStep> of(Plan plan, List<Finding> findings) {
+        Proofs proofs = new Proofs(plan, findings);
+        for (ProofKind kind : ProofKind.values()) {
+            switch (kind.per()) {
+                case HOOKUP -> plan.hookups().forEach(hookup -> proofs.built(kind, hookup));
+                case CLIPPING -> plan.hookups().forEach(hookup -> proofs.clipped(kind, hookup));
+                case PLAN -> proofs.once(kind);
+                case SHEET -> proofs.add(kind, Optional.empty(), List.of(), 0);
+            }
+        }
+        return proofs.all;
+    }
+
+    private void built(ProofKind kind, Hookup hookup) {
+        int things = switch (kind) {
+            case PRESS_AND_LOOK ->
+                (int) hookup.chains().stream().filter(this::aided).count();
+            case FOLLOW_TO_JACK ->
+                (int) hookup.chains().stream().map(Chain::jack).distinct().count();
+            default -> hookup.chains().size();
+        };
+        afterBuilding(hookup)
+                .ifPresent(before -> add(kind, Optional.of(hookup.id()), List.of(before), kind.seconds(things)));
+    }
+
+    private boolean aided(Chain chain) {
+        return chain.items().stream()
+                .findFirst()
+                .map(instance -> instance.substring(0, Math.max(0, instance.lastIndexOf('/'))))
+                .flatMap(plan.kit()::item)
+                .filter(item -> item.kind() == ItemKind.CONTACT_AID)
+                .isPresent();
+    }
+
+    /** The step that follows the last joint of a hookup's first visit. */
+    private Optional<Integer> afterBuilding(Hookup hookup) {
+        Optional<String> id = Optional.of(hookup.id());
+        int last = -1;
+        boolean come = false;
+        for (int i = 0; i < plan.steps().size(); i++) {
+            Step step = plan.steps().get(i);
+            if (step.hookup().equals(id)) {
+                come = true;
+                last = step.joint().isPresent() ? i : last;
+            } else if (come && step.hookup().isPresent()) {
+                break;
+            }
+        }
+        return last < 0 || last + 1 >= plan.steps().size()
+                ? Optional.empty()
+                : Optional.of(plan.steps().get(last + 1).number());
+    }
+
+    private void clipped(ProofKind kind, Hookup hookup) {
+        List<Integer> before = steps(
+                step -> step.hookup().equals(Optional.of(hookup.id())),
+                what -> what.quantity() == QuantityKind.EARTH_RESISTANCE);
+        if (!before.isEmpty()) {
+            add(kind, Optional.of(hookup.id()), before, before.size() * kind.seconds(0));
+        }
+    }
+
+    private void once(ProofKind kind) {
+        Predicate<Step> when = switch (kind) {
+            case NOTHING_ELSE_TOUCHES, DEVICE_RUNS -> step -> step.state().polarity() != MainsState.Polarity.NONE;
+            case SUPPLY_REALLY_OPENS -> step -> step.state().fault() == MainsState.Fault.SUPPLY_OPEN;
+            default -> step -> true;
+        };
+        steps(when, what -> what.component().isPresent() && what.phase() != Obligation.Phase.CHECK).stream()
+                .findFirst()
+                .ifPresent(before -> add(kind, Optional.empty(), List.of(before), kind.seconds(0)));
+    }
+
+    /** Numbers of the steps that take a reading of a kind. */
+    private List<Integer> steps(Predicate<Step> which, Predicate<Obligation> what) {
+        Set<String> readings = plan.readings().stream()
+                .filter(each -> what.test(each.obligation()))
+                .map(Reading::id)
+                .collect(Collectors.toSet());
+        return plan.steps().stream()
+                .filter(step -> step.reading().filter(readings::contains).isPresent())
+                .filter(which)
+                .map(Step::number)
+                .toList();
+    }
+
+    private void add(ProofKind kind, Optional<String> hookup, List<Integer> before, int seconds) {
+        Set<String> exposes = new LinkedHashSet<>();
+        for (Finding each : silent) {
+            Slip slip = each.slip();
+            if (kind.exposes(slip.kind()) && (hookup.isEmpty() || slip.hookup().equals(hookup))) {
+                exposes.add(slip.id());
+            }
+        }
+        if (!exposes.isEmpty()) {
+            all.add(new ProofStep(kind, hookup, before, seconds, exposes, text(kind, hookup)));
+        }
+    }
+
+    private String text(ProofKind kind, Optional<String> hookup) {
+        int ends =
+                hookup.flatMap(plan::hookup).map(each -> each.chains().size()).orElse(0);
+        String earth = plan.house().words() == EarthWord.GROUND ? "ground" : "earth";
+        return switch (kind) {
+            case COUNT_AND_TUG ->
+                "Count the ends that are joined, fan-out by fan-out, against the list: " + ends
+                        + " in all; tug each; initial. Where the device shows leads that are off, it must show none.";
+            case FOLLOW_TO_JACK ->
+                "Follow each trunk and each single lead to its jack with a finger, and read the jack's number against the"
+                        + " drawing; initial.";
+            case PRESS_AND_LOOK ->
+                "Press down every foil, and look that baths and fluid contacts are wet, deep enough and without bubbles;"
+                        + " initial.";
+            case READ_BACK_BY_TWO ->
+                "Two persons: one follows each of the " + ends
+                        + " ends from the patient end over fan-outs to its jack, pressing and tugging, the other reads the"
+                        + " list; both initial.";
+            case LOOK_AT_CLIP ->
+                "Look at the clip: on bare metal of the part that this reading names, not on a stud, paint or another"
+                        + " part.";
+            case NOTHING_ELSE_TOUCHES ->
+                "Look round the device: it stands insulated, no cable, rail, hose, metal or " + earth
+                        + " lead touches it but the hookup's own, and nothing else is on its outlet; initial.";
+            case DEVICE_RUNS ->
+                "See that the device runs from the mains: its mains lamp is lit, or the current drawn is not zero.";
+            case SUPPLY_REALLY_OPENS ->
+                "See that the supply is really open: the mains lamp goes out, or the current drawn falls to zero. Still"
+                        + " live.";
+            case IDLE_JACKS_LOOKED_UP ->
+                "Look at the tester's display or in its instructions what it does with jacks that are not used: "
+                        + plan.kit()
+                                .tester()
+                                .jacks()
+                                .map(jacks -> jacks.atRest().word())
+                                .orElse("open")
+                        + ".";
+            case STATE_TICK -> "Tick the state at the head of each group of readings when it is set.";
+        };
+    }
+}

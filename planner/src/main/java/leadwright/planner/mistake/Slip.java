@@ -1,0 +1,17 @@
+package leadwright.planner.mistake;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One slip.
+ *
+ * @param id {@code H1/wire-off/ecg.R}, unique in a plan
+ * @param hookup in which it is made; empty where it concerns every reading
+ * @param things connections, items, jacks or places that it concerns
+ */
+public record Slip(String id, SlipKind kind, Optional<String> hookup, List<String> things, Effect effect) {
+    public Slip {
+        things = List.copyOf(things);
+    }
+}
