@@ -34,7 +34,8 @@ public final class Equations {
     public Equations(Circuit circuit, double hertz) {
         elements = circuit.elements();
         omega = 2 * Math.PI * hertz;
-        circuit.nodes().forEach(node -> rows.put(node, rows.size()));
+        List<String> nodes = circuit.nodes();
+        nodes.forEach(node -> rows.put(node, rows.size()));
         int count = rows.size();
         from = new int[elements.size()];
         to = new int[elements.size()];
@@ -47,7 +48,7 @@ public final class Equations {
             }
         }
         size = count;
-        held = islands(circuit);
+        held = islands(nodes);
     }
 
     /** The circuit's own values. */
@@ -129,7 +130,7 @@ public final class Equations {
         }
     }
 
-    private int[] islands(Circuit circuit) {
+    private int[] islands(List<String> nodes) {
         UnionFind<String> joined = new UnionFind<>(rows.keySet());
         joined.addElement(Circuit.EARTH);
         for (Element each : elements) {
@@ -145,7 +146,7 @@ public final class Equations {
                 throw new IllegalArgumentException("the current of " + each.name() + " has no way back");
             }
         }
-        return circuit.nodes().stream()
+        return nodes.stream()
                 .filter(node -> {
                     boolean island = !joined.inSameSet(node, Circuit.EARTH);
                     joined.union(node, Circuit.EARTH);

@@ -39,7 +39,7 @@ public final class Amounts {
 
     /**
      * The accuracy that a kit states for a function; where it states none, what is common for the class of testers: 15 % of a
-     * leakage current, 30 % of a resistance (parts.md 9, from memory).
+     * leakage current, 30 % of a resistance (IEC 61557-16, from memory).
      *
      * @param function {@code leakage}, {@code earth}
      */

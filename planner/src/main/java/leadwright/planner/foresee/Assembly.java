@@ -56,13 +56,6 @@ final class Assembly {
         wiring.addAll(bench.deviceBranches());
         hookup.ifPresent(each -> wiring.addAll(bench.hookupBranches(each)));
         functionalEarth();
-        if (variation == Variation.SECOND_WAY_TO_EARTH) {
-            wiring.add(Template.Branch.resistance(
-                    "R:second-way",
-                    Nodes.CHASSIS,
-                    Circuit.EARTH,
-                    Parameter.within("second-way", 0.2, 0.5, Basis.ASSUMED)));
-        }
     }
 
     private void functionalEarth() {

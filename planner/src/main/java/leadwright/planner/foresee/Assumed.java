@@ -47,7 +47,7 @@ public enum Assumed {
     JACK("capacitance of a jack of the tester to earth", 5e-12, 1e-12, 30e-12, "F"),
     LEAD_RESISTANCE(
             "resistance of an item of the kit that states no conductor, for a metre", 0.026, 0.013, 0.15, "ohm/m"),
-    /** parts.md's spans of sprung plugs, snaps and clips, taken together; from memory. */
+    /** The spans of sprung plugs, snaps and clips, taken together; from memory. */
     CONTACT("resistance of a contact", 0.01, 0.001, 0.05, "ohm"),
     EARTH_PATH("resistance from the earth terminal to the housing", 0.02, 0.003, 0.1, "ohm"),
     CORD("resistance of the cord's earth conductor with both its contacts", 0.06, 0.02, 0.2, "ohm"),

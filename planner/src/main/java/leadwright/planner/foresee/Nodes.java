@@ -9,7 +9,7 @@ public final class Nodes {
     /** The device's protective-earth terminal, at the end of the cord's earth conductor. */
     static final String EARTH_TERMINAL = "earth-terminal";
     /** What is protectively earthed; in class II and internally powered devices the inside of the enclosure. */
-    static final String CHASSIS = "chassis";
+    public static final String CHASSIS = "chassis";
 
     static final String FUNCTIONAL_EARTH = "functional-earth";
     /** The tester's source for mains on an applied part, and of the alternative method. */

@@ -22,8 +22,8 @@ record Supplies(SupplySystem system, double volts, double hertz) {
     static final String FIRST = "supply-1";
     static final String SECOND = "supply-2";
     private static final double UNSTATED_HERTZ = 50;
-    /** Of an isolated supply, each pole to earth, F; common practice, no source. */
-    private static final double STRAY = 1e-9;
+    /** Of an isolated supply to earth, F; common practice, no source. */
+    private static final double STRAY = 2e-9;
 
     /** The outlet that has the device's supply; empty where nothing of the mains is modelled. */
     static Optional<Supplies> of(Device device, Kit kit) {
@@ -76,9 +76,10 @@ record Supplies(SupplySystem system, double volts, double hertz) {
 
     /** A supply without any tie to earth but the stray capacitance of its own windings and wires. */
     List<Element> unearthed(String first, String second) {
+        String middle = "supply-middle";
         return List.of(
-                new Element.Voltage(FIRST, first, second, volts, 0),
-                new Element.Capacitance("C:stray-1", first, Circuit.EARTH, STRAY),
-                new Element.Capacitance("C:stray-2", second, Circuit.EARTH, STRAY));
+                new Element.Voltage(FIRST, first, middle, volts / 2, 0),
+                new Element.Voltage(SECOND, second, middle, volts / 2, 180),
+                new Element.Capacitance("C:stray", middle, Circuit.EARTH, STRAY));
     }
 }

@@ -16,8 +16,6 @@ public enum Variation {
     EARTH_NOT_OPENED,
     /** The earth that should be closed is open. */
     EARTH_LEFT_OPEN,
-    /** Housing joined to earth by a cable, a rail, a hose, or the earth lead. */
-    SECOND_WAY_TO_EARTH,
     /** Jacks that nothing uses are at earth. */
     IDLE_JACKS_EARTHED,
     /** Neither supply conductor is tied to earth. */

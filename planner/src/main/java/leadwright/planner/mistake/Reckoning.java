@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import leadwright.catalog.rules.QuantityKind;
 import leadwright.planner.Plan;
 import leadwright.planner.circuit.Element;
 import leadwright.planner.circuit.Solved;
@@ -19,32 +20,58 @@ import leadwright.planner.foresee.Variation;
 import leadwright.planner.plan.MainsState;
 import leadwright.planner.plan.Reading;
 
-/** What each reading would show with a slip made, with nominal values; in A or Ω. */
+/**
+ * What each reading shows, as planned and with each slip made, with nominal values; in A or Ω.
+ *
+ * <p>One reading after another: the circuit of each is solved once, and a slip of the wiring changes some of its conductances.
+ */
 final class Reckoning {
     /** Stands for a path that is not there; Ω. */
     static final double OPEN = 1e9;
 
     /** A second way to earth: some metres of a cable's screen; Ω. Common practice, no source. */
-    private static final double SECOND_WAY = 0.2;
+    static final double SECOND_WAY = 0.2;
+
+    /** A tool between the jaws and the part; Ω. Common practice, no source. */
+    private static final double TOOL = 0.05;
 
     private final Plan plan;
-    private final Situation situation;
     private final Setups setups;
-    private final Map<String, Base> bases = new LinkedHashMap<>();
-    private final Map<String, EarthBudget> budgets = new LinkedHashMap<>();
+    private final Situation situation;
 
-    private record Base(
-            Reading reading, Setup setup, Solved solved, double value, Map<String, Template.Branch> branches) {}
+    private record Base(Reading reading, Setup setup, Solved solved, double value, Map<String, Template.Branch> branches) {}
+
+    /**
+     * A reading with all slips.
+     *
+     * @param planned empty where the model does not know the reading
+     * @param shown by the slip's place in the list; those that do not touch the reading are absent
+     */
+    record Row(Reading reading, Optional<Double> planned, Map<Integer, Double> shown) {}
 
     Reckoning(Plan plan, Situation situation) {
         this.plan = plan;
         this.situation = situation;
         this.setups = new Setups(plan.device(), plan.kit(), situation);
-        for (Reading reading : plan.readings()) {
-            setups.of(reading.obligation(), reading.hookup().flatMap(plan::hookup))
-                    .ifPresent(setup -> bases.put(reading.id(), base(reading, setup)));
-            EarthBudget.of(plan, reading, situation).ifPresent(budget -> budgets.put(reading.id(), budget));
+    }
+
+    Row row(Reading reading, List<Slip> slips) {
+        Optional<Base> base = setups.of(reading.obligation(), reading.hookup().flatMap(plan::hookup))
+                .map(setup -> base(reading, setup));
+        Optional<EarthBudget> budget = EarthBudget.of(plan, reading, situation);
+        Map<Integer, Double> shown = new LinkedHashMap<>();
+        for (int i = 0; i < slips.size(); i++) {
+            Slip slip = slips.get(i);
+            if (slip.hookup().isEmpty() || slip.hookup().equals(reading.hookup())) {
+                Optional<Double> value = slip.effect() instanceof Effect.EarthPath path
+                        ? earth(path.how(), slip, reading, budget)
+                        : base.flatMap(each -> value(slip, each));
+                if (value.isPresent()) {
+                    shown.put(i, value.get());
+                }
+            }
         }
+        return new Row(reading, base.map(Base::value).or(() -> budget.map(EarthBudget::nominal)), shown);
     }
 
     private static Base base(Reading reading, Setup setup) {
@@ -54,56 +81,22 @@ final class Reckoning {
         return new Base(reading, setup, solved, setup.meter().read(solved), branches);
     }
 
-    /** What the reading shows with nothing done wrong. */
-    Optional<Double> planned(String reading) {
-        return Optional.ofNullable(bases.get(reading))
-                .map(Base::value)
-                .or(() -> Optional.ofNullable(budgets.get(reading)).map(EarthBudget::nominal));
-    }
-
-    /** Whether a slip may change what this reading shows. */
-    private static boolean touches(Slip slip, Reading reading) {
-        return slip.hookup().isEmpty() || slip.hookup().equals(reading.hookup());
-    }
-
-    /** Readings that the slip touches, with what each would then show. */
-    Map<String, Double> with(Slip slip) {
-        Map<String, Double> shown = new LinkedHashMap<>();
-        for (Reading reading : plan.readings()) {
-            if (touches(slip, reading)) {
-                value(slip, reading).ifPresent(value -> shown.put(reading.id(), value));
-            }
-        }
-        return shown;
-    }
-
-    private Optional<Double> value(Slip slip, Reading reading) {
-        if (slip.effect() instanceof Effect.EarthPath path) {
-            boolean one = slip.things().contains(reading.id());
-            boolean every = path.how() == Effect.Earth.SHUNTED || path.how() == Effect.Earth.CORD_NULLED;
-            return Optional.ofNullable(budgets.get(reading.id()))
-                    .filter(budget -> one || every)
-                    .map(budget -> earth(path.how(), budget));
-        }
-        Optional<Base> base = Optional.ofNullable(bases.get(reading.id()));
-        if (slip.effect() instanceof Effect.None) {
-            return base.map(Base::value);
-        }
+    private Optional<Double> value(Slip slip, Base base) {
         if (slip.effect() instanceof Effect.Scaled scaled) {
-            return base.filter(each -> !(each.setup().meter() instanceof Meter.Insulation))
-                    .map(each -> each.value() * scaled.factor());
+            return base.setup().meter() instanceof Meter.Insulation
+                    ? Optional.empty()
+                    : Optional.of(base.value() * scaled.factor());
         }
-        if (base.filter(each -> each.setup().hertz() == 0 && each.value() == 0).isPresent()) {
+        boolean still = base.setup().hertz() == 0 && base.value() == 0;
+        if (slip.effect() instanceof Effect.None || still) {
             // Nothing that is modelled drives a direct current.
-            return base.map(Base::value);
+            return Optional.of(base.value());
         }
         if (slip.effect() instanceof Effect.Wires wires) {
-            return base.map(each -> rewired(each, wires.edits()));
+            return Optional.of(rewired(base, wires.edits()));
         }
         Variation variation = ((Effect.Arrangement) slip.effect()).variation();
-        return base.filter(
-                        each -> concerns(variation, each.reading().obligation().state()))
-                .flatMap(each -> varied(each, variation));
+        return concerns(variation, base.reading().obligation().state()) ? varied(base, variation) : Optional.empty();
     }
 
     private Optional<Double> varied(Base base, Variation variation) {
@@ -116,7 +109,7 @@ final class Reckoning {
         boolean mains = state.polarity() != MainsState.Polarity.NONE;
         return switch (variation) {
             case NONE -> false;
-            case SWITCH_OFF, SECOND_WAY_TO_EARTH, IDLE_JACKS_EARTHED -> true;
+            case SWITCH_OFF, IDLE_JACKS_EARTHED -> true;
             case POLARITY_STUCK -> state.polarity() == MainsState.Polarity.REVERSED;
             case SUPPLY_NOT_OPENED -> state.fault() == MainsState.Fault.SUPPLY_OPEN;
             case SUPPLY_LEFT_OPEN -> mains && state.fault() == MainsState.Fault.NONE;
@@ -176,14 +169,24 @@ final class Reckoning {
         return new Setup(new Template(branches, fixed), setup.meter(), setup.hertz(), setup.ties());
     }
 
-    private double earth(Effect.Earth how, EarthBudget budget) {
-        double right = budget.nominal();
-        return switch (how) {
-            case OPEN -> OPEN;
-            case ELSEWHERE -> right;
-            case SHUNTED -> right * SECOND_WAY / (right + SECOND_WAY);
-            case CORD_NULLED -> right - budget.cordNominal();
-            case LONGER -> right + 0.05;
-        };
+    private static Optional<Double> earth(
+            Effect.Earth how, Slip slip, Reading reading, Optional<EarthBudget> budget) {
+        boolean every = how == Effect.Earth.SHUNTED || how == Effect.Earth.CORD_NULLED;
+        if (reading.obligation().quantity() != QuantityKind.EARTH_RESISTANCE
+                || !every && !slip.things().contains(reading.id())) {
+            return Optional.empty();
+        }
+        if (how == Effect.Earth.OPEN) {
+            return Optional.of(OPEN);
+        }
+        return budget.map(each -> {
+            double right = each.nominal();
+            return switch (how) {
+                case SHUNTED -> right * SECOND_WAY / (right + SECOND_WAY);
+                case CORD_NULLED -> right - each.cordNominal();
+                case LONGER -> right + TOOL;
+                default -> right;
+            };
+        });
     }
 }

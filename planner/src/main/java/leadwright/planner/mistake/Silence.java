@@ -1,7 +1,6 @@
 package leadwright.planner.mistake;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,102 +30,109 @@ public final class Silence {
 
     private final Plan plan;
     private final Map<String, Foreseen> foreseen;
-    private final Map<String, Reading> readings = new LinkedHashMap<>();
-    private final Reckoning reckoning;
 
-    private Silence(Plan plan, Map<String, Foreseen> foreseen, Situation situation) {
+    private Silence(Plan plan, Map<String, Foreseen> foreseen) {
         this.plan = plan;
         this.foreseen = foreseen;
-        plan.readings().forEach(each -> readings.put(each.id(), each));
-        this.reckoning = new Reckoning(plan, situation);
+    }
+
+    /** What is known of a slip so far. */
+    private static final class Sofar {
+        private Exposure exposure = Exposure.HARMLESS;
+        private double most = -1;
+        private Optional<String> by = Optional.empty();
+        private Optional<Quantity> planned = Optional.empty();
+        private Optional<Quantity> shown = Optional.empty();
     }
 
     /** In the order of {@link Slips}. */
     public static List<Finding> of(Plan plan, Map<String, Foreseen> foreseen, Situation situation) {
-        Silence silence = new Silence(plan, foreseen, situation);
+        Silence silence = new Silence(plan, foreseen);
+        List<Slip> slips = Slips.of(plan);
+        List<Sofar> sofar = slips.stream().map(each -> new Sofar()).toList();
+        Reckoning reckoning = new Reckoning(plan, situation);
+        for (Reading reading : plan.readings()) {
+            Reckoning.Row row = reckoning.row(reading, slips);
+            row.shown().forEach((slip, shown) -> silence.look(sofar.get(slip), row, shown));
+        }
         List<Finding> findings = new ArrayList<>();
-        Slips.of(plan).forEach(slip -> findings.add(silence.finding(slip)));
+        for (int i = 0; i < slips.size(); i++) {
+            Sofar end = sofar.get(i);
+            findings.add(new Finding(
+                    slips.get(i), silence.exposure(slips.get(i), end), end.by, end.planned, end.shown));
+        }
         return findings;
     }
 
-    private Finding finding(Slip slip) {
-        Map<String, Double> shown = reckoning.with(slip);
-        for (Map.Entry<String, Double> each : shown.entrySet()) {
-            if (beyondLimit(each.getKey(), each.getValue())) {
-                return finding(slip, Exposure.LIMIT, each.getKey(), each.getValue());
-            }
+    /** The limit comes before the band, and the reading that is moved most speaks for the others. */
+    private void look(Sofar sofar, Reckoning.Row row, double shown) {
+        double planned = row.planned().orElse(shown);
+        Exposure here = beyondLimit(row, planned, shown)
+                ? Exposure.LIMIT
+                : outOfBand(row, shown)
+                        ? Exposure.BAND
+                        : falselyGood(row, planned, shown) ? Exposure.SILENT : Exposure.HARMLESS;
+        double moved = Math.abs(shown - planned) / accuracy(row, planned);
+        boolean stronger = RANK.indexOf(here) < RANK.indexOf(sofar.exposure);
+        if (stronger || sofar.most < 0 || moved > sofar.most && RANK.indexOf(here) == RANK.indexOf(sofar.exposure)) {
+            Dimension dimension = Amounts.dimension(row.reading().obligation());
+            sofar.exposure = stronger ? here : sofar.exposure;
+            sofar.most = moved;
+            sofar.by = Optional.of(row.reading().id());
+            sofar.planned = row.planned().map(value -> Amounts.rounded(dimension, value));
+            sofar.shown = Optional.of(Amounts.rounded(dimension, shown));
         }
-        for (Map.Entry<String, Double> each : shown.entrySet()) {
-            if (outOfBand(each.getKey(), each.getValue())) {
-                return finding(slip, Exposure.BAND, each.getKey(), each.getValue());
-            }
-        }
-        String telling = "";
-        double most = 0;
-        boolean lower = false;
-        for (Map.Entry<String, Double> each : shown.entrySet()) {
-            double planned = reckoning.planned(each.getKey()).orElse(each.getValue());
-            double change = Math.abs(each.getValue() - planned) / (accuracy(each.getKey(), planned));
-            lower |= falselyGood(each.getKey(), planned, each.getValue());
-            if (telling.isEmpty() || change > most) {
-                telling = each.getKey();
-                most = change;
-            }
-        }
-        Exposure exposure = byTheWay(slip)
-                ? Exposure.CHECK
-                : slip.kind().leavesOut() || lower ? Exposure.SILENT : Exposure.HARMLESS;
-        return telling.isEmpty()
-                ? new Finding(slip, exposure, Optional.empty(), Optional.empty(), Optional.empty())
-                : finding(slip, exposure, telling, shown.get(telling));
     }
 
-    private Finding finding(Slip slip, Exposure exposure, String reading, double shown) {
-        Dimension dimension = Amounts.dimension(readings.get(reading).obligation());
-        return new Finding(
-                slip,
-                exposure,
-                Optional.of(reading),
-                reckoning.planned(reading).map(value -> Amounts.rounded(dimension, value)),
-                Optional.of(Amounts.rounded(dimension, shown)));
+    private static final List<Exposure> RANK =
+            List.of(Exposure.LIMIT, Exposure.BAND, Exposure.SILENT, Exposure.HARMLESS);
+
+    private Exposure exposure(Slip slip, Sofar sofar) {
+        if (sofar.exposure == Exposure.LIMIT || sofar.exposure == Exposure.BAND) {
+            return sofar.exposure;
+        }
+        if (byTheWay(slip)) {
+            return Exposure.CHECK;
+        }
+        return slip.kind().leavesOut() ? Exposure.SILENT : sofar.exposure;
     }
 
     /** Beyond its limit although it was not, so far that no assumed value undoes it. */
-    private boolean beyondLimit(String id, double shown) {
-        Optional<Limit> limit = readings.get(id).obligation().limit();
-        double planned = reckoning.planned(id).orElse(shown);
+    private static boolean beyondLimit(Reckoning.Row row, double planned, double shown) {
+        Optional<Limit> limit = row.reading().obligation().limit();
         if (limit.isEmpty()) {
             return false;
         }
         double bound = limit.get().value().inSi();
         return switch (limit.get().bound()) {
-            case AT_MOST -> planned <= bound && shown > bound * DOUBT;
+            case AT_MOST -> (planned <= bound || shown == Reckoning.OPEN) && shown > bound * DOUBT;
             case AT_LEAST -> planned >= bound && shown * DOUBT < bound;
         };
     }
 
     /** Outside what the device file and the kit alone foresee. */
-    private boolean outOfBand(String id, double shown) {
-        Optional<Foreseen> band = Optional.ofNullable(foreseen.get(id));
+    private boolean outOfBand(Reckoning.Row row, double shown) {
+        Optional<Foreseen> band = Optional.ofNullable(foreseen.get(row.reading().id()));
         if (band.isEmpty()) {
             return false;
         }
-        Quantity value = Amounts.rounded(Amounts.dimension(readings.get(id).obligation()), shown);
+        Quantity value =
+                Amounts.rounded(Amounts.dimension(row.reading().obligation()), shown);
         boolean outside = band.get().basis() != Basis.ASSUMED && !band.get().holds(value);
         return outside || band.get().firm().filter(span -> !span.holds(value)).isPresent();
     }
 
     /** Lower by more than the tester tells apart, where low passes; the other way round where high does. */
-    private boolean falselyGood(String id, double planned, double shown) {
-        boolean highIsGood = readings.get(id).obligation().quantity() == QuantityKind.INSULATION_RESISTANCE;
+    private boolean falselyGood(Reckoning.Row row, double planned, double shown) {
+        boolean highIsGood = row.reading().obligation().quantity() == QuantityKind.INSULATION_RESISTANCE;
         double gain = highIsGood ? shown - planned : planned - shown;
-        return gain > accuracy(id, planned);
+        return gain > accuracy(row, planned);
     }
 
-    private double accuracy(String id, double value) {
-        boolean ohms = Amounts.dimension(readings.get(id).obligation()) == Dimension.RESISTANCE;
+    private double accuracy(Reckoning.Row row, double value) {
+        boolean ohms = Amounts.dimension(row.reading().obligation()) == Dimension.RESISTANCE;
         Accuracy accuracy = Amounts.accuracy(plan.kit(), ohms ? "earth" : "leakage");
-        return accuracy.reading().inSi() * value + accuracy.floor().inSi();
+        return accuracy.reading().inSi() * Math.abs(value) + accuracy.floor().inSi();
     }
 
     /** Whether something that the plan has in any case shows it. */
@@ -135,13 +141,12 @@ public final class Silence {
             case SUPPLY_NOT_EARTHED, WALL_EXCHANGED, WRONG_VOLTAGE -> reads(QuantityKind.SUPPLY_VOLTAGE);
             case FUSE_BLOWN -> reads(QuantityKind.TESTER_CHECK);
             case NULL_WITH_CORD -> nullsAtTheEnd();
-            case SECOND_WAY_TO_EARTH, CLIP_ON_PAINT, CLIP_ELSEWHERE, TOOL_IN_JAWS -> false;
             default -> false;
         };
     }
 
     private boolean reads(QuantityKind quantity) {
-        return readings.values().stream().anyMatch(each -> each.obligation().quantity() == quantity);
+        return plan.readings().stream().anyMatch(each -> each.obligation().quantity() == quantity);
     }
 
     private boolean nullsAtTheEnd() {

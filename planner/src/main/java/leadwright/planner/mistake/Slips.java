@@ -14,6 +14,7 @@ import leadwright.catalog.device.SupplyConnection;
 import leadwright.catalog.kit.ItemKind;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.planner.Plan;
+import leadwright.planner.circuit.Circuit;
 import leadwright.planner.foresee.Nodes;
 import leadwright.planner.foresee.Stretch;
 import leadwright.planner.foresee.Variation;
@@ -192,15 +193,21 @@ public final class Slips {
         everywhere(SlipKind.SUPPLY_LEFT_OPEN, Variation.SUPPLY_LEFT_OPEN, any(MainsState.Fault.SUPPLY_OPEN));
         everywhere(SlipKind.EARTH_NOT_OPENED, Variation.EARTH_NOT_OPENED, any(MainsState.Fault.EARTH_OPEN));
         everywhere(SlipKind.EARTH_LEFT_OPEN, Variation.EARTH_LEFT_OPEN, any(MainsState.Fault.EARTH_OPEN));
-        everywhere(
-                SlipKind.SECOND_WAY_TO_EARTH,
-                Variation.SECOND_WAY_TO_EARTH,
-                leaks && device.supply().connection() != SupplyConnection.PERMANENT);
+        if (leaks && device.supply().connection() != SupplyConnection.PERMANENT) {
+            Effect effect = new Effect.Wires(
+                    List.of(new Effect.Edit.Join(Nodes.CHASSIS, Circuit.EARTH, Reckoning.SECOND_WAY)));
+            all.add(new Slip(
+                    SlipKind.SECOND_WAY_TO_EARTH.word(),
+                    SlipKind.SECOND_WAY_TO_EARTH,
+                    Optional.empty(),
+                    List.of(),
+                    effect));
+        }
         everywhere(SlipKind.SUPPLY_NOT_EARTHED, Variation.SUPPLY_NOT_EARTHED, powered);
         everywhere(SlipKind.WALL_EXCHANGED, Variation.WALL_EXCHANGED, powered);
         everywhere(SlipKind.SECOND_DEVICE, Variation.SECOND_DEVICE, powered);
         if (powered) {
-            // The current falls with voltage and frequency together; as bench.md's figures from 230 V 50 Hz to 120 V 60
+            // The current falls with voltage and frequency together, from 230 V 50 Hz to 120 V 60
             // Hz.
             all.add(new Slip(
                     SlipKind.WRONG_VOLTAGE.word(),
