@@ -39,7 +39,8 @@ final class Reckoning {
     private final Setups setups;
     private final Situation situation;
 
-    private record Base(Reading reading, Setup setup, Solved solved, double value, Map<String, Template.Branch> branches) {}
+    private record Base(
+            Reading reading, Setup setup, Solved solved, double value, Map<String, Template.Branch> branches) {}
 
     /**
      * A reading with all slips.
@@ -169,8 +170,7 @@ final class Reckoning {
         return new Setup(new Template(branches, fixed), setup.meter(), setup.hertz(), setup.ties());
     }
 
-    private static Optional<Double> earth(
-            Effect.Earth how, Slip slip, Reading reading, Optional<EarthBudget> budget) {
+    private static Optional<Double> earth(Effect.Earth how, Slip slip, Reading reading, Optional<EarthBudget> budget) {
         boolean every = how == Effect.Earth.SHUNTED || how == Effect.Earth.CORD_NULLED;
         if (reading.obligation().quantity() != QuantityKind.EARTH_RESISTANCE
                 || !every && !slip.things().contains(reading.id())) {

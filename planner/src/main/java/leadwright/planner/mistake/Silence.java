@@ -58,8 +58,8 @@ public final class Silence {
         List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < slips.size(); i++) {
             Sofar end = sofar.get(i);
-            findings.add(new Finding(
-                    slips.get(i), silence.exposure(slips.get(i), end), end.by, end.planned, end.shown));
+            findings.add(
+                    new Finding(slips.get(i), silence.exposure(slips.get(i), end), end.by, end.planned, end.shown));
         }
         return findings;
     }
@@ -116,8 +116,7 @@ public final class Silence {
         if (band.isEmpty()) {
             return false;
         }
-        Quantity value =
-                Amounts.rounded(Amounts.dimension(row.reading().obligation()), shown);
+        Quantity value = Amounts.rounded(Amounts.dimension(row.reading().obligation()), shown);
         boolean outside = band.get().basis() != Basis.ASSUMED && !band.get().holds(value);
         return outside || band.get().firm().filter(span -> !span.holds(value)).isPresent();
     }

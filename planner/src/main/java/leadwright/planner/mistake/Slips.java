@@ -194,8 +194,8 @@ public final class Slips {
         everywhere(SlipKind.EARTH_NOT_OPENED, Variation.EARTH_NOT_OPENED, any(MainsState.Fault.EARTH_OPEN));
         everywhere(SlipKind.EARTH_LEFT_OPEN, Variation.EARTH_LEFT_OPEN, any(MainsState.Fault.EARTH_OPEN));
         if (leaks && device.supply().connection() != SupplyConnection.PERMANENT) {
-            Effect effect = new Effect.Wires(
-                    List.of(new Effect.Edit.Join(Nodes.CHASSIS, Circuit.EARTH, Reckoning.SECOND_WAY)));
+            Effect effect =
+                    new Effect.Wires(List.of(new Effect.Edit.Join(Nodes.CHASSIS, Circuit.EARTH, Reckoning.SECOND_WAY)));
             all.add(new Slip(
                     SlipKind.SECOND_WAY_TO_EARTH.word(),
                     SlipKind.SECOND_WAY_TO_EARTH,

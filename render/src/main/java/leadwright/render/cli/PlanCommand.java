@@ -18,6 +18,7 @@ import leadwright.planner.Request;
 import leadwright.planner.compare.Comparison;
 import leadwright.planner.compare.Side;
 import leadwright.planner.compare.SideFile;
+import leadwright.planner.foresee.Situation;
 import leadwright.planner.plan.Occasion;
 import leadwright.render.export.PlanJson;
 import leadwright.render.export.SafeWriter;
@@ -114,6 +115,20 @@ final class PlanCommand extends Verb {
                             + " no calendar is looked at")
     private Optional<LocalDate> on = Optional.empty();
 
+    @Option(
+            names = "--temperature",
+            paramLabel = "CELSIUS",
+            converter = TemperatureWord.class,
+            description = "temperature of leads and cords, for what earth readings should show; else 20")
+    private double temperature = Situation.ORDINARY.celsius();
+
+    @Option(
+            names = "--supply",
+            paramLabel = "VOLTS",
+            converter = VoltsWord.class,
+            description = "mains voltage as read, for what leakage readings should show; else as rated, within a tenth")
+    private Optional<Double> supply = Optional.empty();
+
     @Option(names = "--json", description = "print the plan (plan/1) and write nothing")
     private boolean json;
 
@@ -141,7 +156,8 @@ final class PlanCommand extends Verb {
                 return cannotWrite(e);
             }
         }
-        Request request = new Request(inputs.device(), inputs.kit(), inputs.rules(), inputs.house(), occasion, on);
+        Request request = new Request(
+                inputs.device(), inputs.kit(), inputs.rules(), inputs.house(), occasion, on, true, situation());
         try (Progress progress = new Progress(talk)) {
             progress.stage("planning");
             Outcome outcome = planner.apply(request);
@@ -157,6 +173,14 @@ final class PlanCommand extends Verb {
             talk.println("The program's own audit refused its plan; nothing was written. Please report this:");
             rejected.breaches().forEach(breach -> talk.println(Terminal.plain("  " + breach)));
             return ExitCode.FAULT;
+        }
+    }
+
+    private Situation situation() {
+        try {
+            return new Situation(temperature, supply);
+        } catch (IllegalArgumentException e) {
+            throw new BadInput(e.getMessage());
         }
     }
 

@@ -19,6 +19,7 @@ import leadwright.catalog.rules.Basis;
 import leadwright.catalog.rules.Limit;
 import leadwright.catalog.rules.RuleSet;
 import leadwright.catalog.table.RuleSets;
+import leadwright.planner.Foresight;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.Bundle;
 import leadwright.planner.plan.Chain;
@@ -77,7 +78,7 @@ public final class PlanJson {
                             .map(Basis::clause));
         });
         objects("hookups", plan.hookups(), this::hookup);
-        objects("readings", plan.readings(), this::reading);
+        objects("readings", plan.readings(), (Reading each) -> reading(each, plan.foresight()));
         objects("steps", plan.steps(), this::step);
         objects("not-applicable", plan.notApplicable(), this::notApplicable);
         object("time", () -> time(plan));
@@ -98,6 +99,7 @@ public final class PlanJson {
         texts("warnings", plan.warnings());
         texts("unconfirmed-limits", plan.unconfirmedLimits());
         object("house", () -> house(plan.house()));
+        new ForesightJson(out).foresight(plan.foresight());
         out.writeEndObject();
     }
 
@@ -169,7 +171,7 @@ public final class PlanJson {
         });
     }
 
-    private void reading(Reading reading) throws IOException {
+    private void reading(Reading reading, Foresight foresight) throws IOException {
         Obligation what = reading.obligation();
         text("id", reading.id());
         text("quantity", what.quantity().word());
@@ -193,8 +195,7 @@ public final class PlanJson {
         } else {
             out.writeNullField("limit");
         }
-        // Nothing foresees values yet: the key stands for those who read it.
-        out.writeNullField("foreseen");
+        new ForesightJson(out).reading(foresight.of(reading.id()));
         text("state", what.state().word());
         text("key", what.key());
         text("earth-subject", what.earthSubject().map(Obligation.EarthSubject::word));
