@@ -22,10 +22,12 @@ import leadwright.planner.plan.Step;
 final class Proofs {
     private final Plan plan;
     private final List<Finding> silent;
+    private final Inherited inherited;
     private final List<ProofStep> all = new ArrayList<>();
 
     private Proofs(Plan plan, List<Finding> findings) {
         this.plan = plan;
+        this.inherited = new Inherited(plan);
         this.silent = findings.stream()
                 .filter(each -> each.exposure() == Exposure.SILENT)
                 .toList();
@@ -45,15 +47,28 @@ final class Proofs {
     }
 
     private void built(ProofKind kind, Hookup hookup) {
-        int things = switch (kind) {
-            case PRESS_AND_LOOK ->
-                (int) hookup.chains().stream().filter(this::aided).count();
-            case FOLLOW_TO_JACK ->
-                (int) hookup.chains().stream().map(Chain::jack).distinct().count();
-            default -> hookup.chains().size();
-        };
-        afterBuilding(hookup)
-                .ifPresent(before -> add(kind, Optional.of(hookup.id()), List.of(before), kind.seconds(things)));
+        List<Chain> fresh = inherited.fresh(hookup);
+        int things =
+                switch (kind) {
+                    case PRESS_AND_LOOK ->
+                        (int) fresh.stream().filter(this::aided).count();
+                    case FOLLOW_TO_JACK ->
+                        (int) fresh.stream().map(Chain::jack).distinct().count();
+                    default -> fresh.size();
+                };
+        Set<String> exposes = new LinkedHashSet<>();
+        for (Finding each : silent) {
+            Slip slip = each.slip();
+            if (kind.exposes(slip.kind()) && slip.hookup().isPresent() && inherited.alreadyIn(slip, hookup)) {
+                exposes.add(slip.id());
+            }
+        }
+        Optional<Integer> before = afterBuilding(hookup);
+        if (before.isPresent() && !exposes.isEmpty()) {
+            String text = text(kind, fresh.size(), fresh.size() < hookup.chains().size());
+            all.add(new ProofStep(
+                    kind, Optional.of(hookup.id()), List.of(before.get()), kind.seconds(things), exposes, text));
+        }
     }
 
     private boolean aided(Chain chain) {
@@ -94,14 +109,29 @@ final class Proofs {
     }
 
     private void once(ProofKind kind) {
-        Predicate<Step> when = switch (kind) {
-            case NOTHING_ELSE_TOUCHES, DEVICE_RUNS -> step -> step.state().polarity() != MainsState.Polarity.NONE;
-            case SUPPLY_REALLY_OPENS -> step -> step.state().fault() == MainsState.Fault.SUPPLY_OPEN;
-            default -> step -> true;
-        };
-        steps(when, what -> what.component().isPresent() && what.phase() != Obligation.Phase.CHECK).stream()
-                .findFirst()
+        Predicate<Step> when =
+                switch (kind) {
+                    case DEVICE_RUNS -> Proofs::live;
+                    case SUPPLY_REALLY_OPENS -> step -> step.state().fault() == MainsState.Fault.SUPPLY_OPEN;
+                    default -> step -> true;
+                };
+        Optional<Integer> reading = steps(
+                        when, what -> what.component().isPresent() && what.phase() != Obligation.Phase.CHECK)
+                .stream()
+                .findFirst();
+        // What can be seen to with the outlet off is seen to before it is switched on.
+        Optional<Integer> live = kind == ProofKind.DEVICE_RUNS || kind == ProofKind.SUPPLY_REALLY_OPENS
+                ? Optional.empty()
+                : plan.steps().stream()
+                        .filter(step -> step.does() == Step.Act.START || live(step))
+                        .map(Step::number)
+                        .findFirst();
+        reading.map(number -> live.filter(first -> first < number).orElse(number))
                 .ifPresent(before -> add(kind, Optional.empty(), List.of(before), kind.seconds(0)));
+    }
+
+    private static boolean live(Step step) {
+        return step.state().polarity() != MainsState.Polarity.NONE || step.state() == MainsState.INSTALLED_ON;
     }
 
     /** Numbers of the steps that take a reading of a kind. */
@@ -126,18 +156,21 @@ final class Proofs {
             }
         }
         if (!exposes.isEmpty()) {
-            all.add(new ProofStep(kind, hookup, before, seconds, exposes, text(kind, hookup)));
+            all.add(new ProofStep(kind, hookup, before, seconds, exposes, text(kind, 0, false)));
         }
     }
 
-    private String text(ProofKind kind, Optional<String> hookup) {
-        int ends =
-                hookup.flatMap(plan::hookup).map(each -> each.chains().size()).orElse(0);
+    /**
+     * @param ends that it goes over
+     * @param rest whether others were seen to before
+     */
+    private String text(ProofKind kind, int ends, boolean rest) {
+        String those = rest ? "the ends that are new or moved in this hookup" : "the ends that are joined";
         String earth = plan.house().words() == EarthWord.GROUND ? "ground" : "earth";
         return switch (kind) {
             case COUNT_AND_TUG ->
-                "Count the ends that are joined, fan-out by fan-out, against the list: " + ends
-                        + " in all; tug each; initial. Where the device shows leads that are off, it must show none.";
+                "Count " + those + ", fan-out by fan-out, against the list: " + ends
+                        + "; tug each; initial. Where the device shows leads that are off, it must show none.";
             case FOLLOW_TO_JACK ->
                 "Follow each trunk and each single lead to its jack with a finger, and read the jack's number against the"
                         + " drawing; initial.";
@@ -145,8 +178,7 @@ final class Proofs {
                 "Press down every foil, and look that baths and fluid contacts are wet, deep enough and without bubbles;"
                         + " initial.";
             case READ_BACK_BY_TWO ->
-                "Two persons: one follows each of the " + ends
-                        + " ends from the patient end over fan-outs to its jack, pressing and tugging, the other reads the"
+                "Two persons: one follows " + those + ", " + ends + ", from the patient end over fan-outs to its jack, pressing and tugging, the other reads the"
                         + " list; both initial.";
             case LOOK_AT_CLIP ->
                 "Look at the clip: on bare metal of the part that this reading names, not on a stud, paint or another"
