@@ -3,9 +3,9 @@ package leadwright.planner.foresee;
 /** Names of a bench circuit's nodes. A patient connection, a housing point, a port: its full name; a jack: {@code jack-n}. */
 public final class Nodes {
     /** Where the device's supply conductors enter it, behind its main switch. */
-    static final String LINE = "device-line";
+    public static final String LINE = "device-line";
 
-    static final String NEUTRAL = "device-neutral";
+    public static final String NEUTRAL = "device-neutral";
     /** The device's protective-earth terminal, at the end of the cord's earth conductor. */
     static final String EARTH_TERMINAL = "earth-terminal";
     /** What is protectively earthed; in class II and internally powered devices the inside of the enclosure. */

@@ -35,7 +35,11 @@ public sealed interface Effect {
         /** The cord's conductor is nulled away. */
         CORD_NULLED,
         /** One contact more. */
-        LONGER
+        LONGER,
+        /** The cord's conductor is bad: a fault. */
+        CORD_WORN,
+        /** The joint of this part is bad: a fault. */
+        JOINT_WORN
     }
 
     /** One change of the wiring. */

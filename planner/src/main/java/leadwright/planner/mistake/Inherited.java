@@ -39,7 +39,8 @@ final class Inherited {
     boolean alreadyIn(Slip slip, Hookup earlier) {
         int from = order.indexOf(earlier);
         int to = slip.hookup()
-                .flatMap(id -> order.stream().filter(each -> each.id().equals(id)).findFirst())
+                .flatMap(id ->
+                        order.stream().filter(each -> each.id().equals(id)).findFirst())
                 .map(order::indexOf)
                 .orElse(-1);
         if (from < 0 || to <= from) {

@@ -48,14 +48,12 @@ final class Proofs {
 
     private void built(ProofKind kind, Hookup hookup) {
         List<Chain> fresh = inherited.fresh(hookup);
-        int things =
-                switch (kind) {
-                    case PRESS_AND_LOOK ->
-                        (int) fresh.stream().filter(this::aided).count();
-                    case FOLLOW_TO_JACK ->
-                        (int) fresh.stream().map(Chain::jack).distinct().count();
-                    default -> fresh.size();
-                };
+        int things = switch (kind) {
+            case PRESS_AND_LOOK -> (int) fresh.stream().filter(this::aided).count();
+            case FOLLOW_TO_JACK ->
+                (int) fresh.stream().map(Chain::jack).distinct().count();
+            default -> fresh.size();
+        };
         Set<String> exposes = new LinkedHashSet<>();
         for (Finding each : silent) {
             Slip slip = each.slip();
@@ -65,7 +63,8 @@ final class Proofs {
         }
         Optional<Integer> before = afterBuilding(hookup);
         if (before.isPresent() && !exposes.isEmpty()) {
-            String text = text(kind, fresh.size(), fresh.size() < hookup.chains().size());
+            String text =
+                    text(kind, fresh.size(), fresh.size() < hookup.chains().size());
             all.add(new ProofStep(
                     kind, Optional.of(hookup.id()), List.of(before.get()), kind.seconds(things), exposes, text));
         }
@@ -109,16 +108,14 @@ final class Proofs {
     }
 
     private void once(ProofKind kind) {
-        Predicate<Step> when =
-                switch (kind) {
-                    case DEVICE_RUNS -> Proofs::live;
-                    case SUPPLY_REALLY_OPENS -> step -> step.state().fault() == MainsState.Fault.SUPPLY_OPEN;
-                    default -> step -> true;
-                };
-        Optional<Integer> reading = steps(
-                        when, what -> what.component().isPresent() && what.phase() != Obligation.Phase.CHECK)
-                .stream()
-                .findFirst();
+        Predicate<Step> when = switch (kind) {
+            case DEVICE_RUNS -> Proofs::live;
+            case SUPPLY_REALLY_OPENS -> step -> step.state().fault() == MainsState.Fault.SUPPLY_OPEN;
+            default -> step -> true;
+        };
+        Optional<Integer> reading =
+                steps(when, what -> what.component().isPresent() && what.phase() != Obligation.Phase.CHECK).stream()
+                        .findFirst();
         // What can be seen to with the outlet off is seen to before it is switched on.
         Optional<Integer> live = kind == ProofKind.DEVICE_RUNS || kind == ProofKind.SUPPLY_REALLY_OPENS
                 ? Optional.empty()
@@ -178,7 +175,8 @@ final class Proofs {
                 "Press down every foil, and look that baths and fluid contacts are wet, deep enough and without bubbles;"
                         + " initial.";
             case READ_BACK_BY_TWO ->
-                "Two persons: one follows " + those + ", " + ends + ", from the patient end over fan-outs to its jack, pressing and tugging, the other reads the"
+                "Two persons: one follows " + those + ", " + ends
+                        + ", from the patient end over fan-outs to its jack, pressing and tugging, the other reads the"
                         + " list; both initial.";
             case LOOK_AT_CLIP ->
                 "Look at the clip: on bare metal of the part that this reading names, not on a stud, paint or another"

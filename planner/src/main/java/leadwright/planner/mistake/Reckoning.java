@@ -21,7 +21,7 @@ import leadwright.planner.plan.MainsState;
 import leadwright.planner.plan.Reading;
 
 /**
- * What each reading shows, as planned and with each slip made, with nominal values; in A or Ω.
+ * What each reading shows, as planned and with each cause at work, with nominal values; in A or Ω.
  *
  * <p>One reading after another: the circuit of each is solved once, and a slip of the wiring changes some of its conductances.
  */
@@ -35,6 +35,9 @@ final class Reckoning {
     /** A tool between the jaws and the part; Ω. Common practice, no source. */
     private static final double TOOL = 0.05;
 
+    /** A worn earth conductor or joint adds so much; Ω. Common practice, no source. */
+    private static final double WORN = 0.4;
+
     private final Plan plan;
     private final Setups setups;
     private final Situation situation;
@@ -46,7 +49,7 @@ final class Reckoning {
      * A reading with all slips.
      *
      * @param planned empty where the model does not know the reading
-     * @param shown by the slip's place in the list; those that do not touch the reading are absent
+     * @param shown by the cause's place in the list; those that do not touch the reading are absent
      */
     record Row(Reading reading, Optional<Double> planned, Map<Integer, Double> shown) {}
 
@@ -56,17 +59,17 @@ final class Reckoning {
         this.setups = new Setups(plan.device(), plan.kit(), situation);
     }
 
-    Row row(Reading reading, List<Slip> slips) {
+    Row row(Reading reading, List<? extends Cause> causes) {
         Optional<Base> base = setups.of(reading.obligation(), reading.hookup().flatMap(plan::hookup))
                 .map(setup -> base(reading, setup));
         Optional<EarthBudget> budget = EarthBudget.of(plan, reading, situation);
         Map<Integer, Double> shown = new LinkedHashMap<>();
-        for (int i = 0; i < slips.size(); i++) {
-            Slip slip = slips.get(i);
-            if (slip.hookup().isEmpty() || slip.hookup().equals(reading.hookup())) {
-                Optional<Double> value = slip.effect() instanceof Effect.EarthPath path
-                        ? earth(path.how(), slip, reading, budget)
-                        : base.flatMap(each -> value(slip, each));
+        for (int i = 0; i < causes.size(); i++) {
+            Cause cause = causes.get(i);
+            if (cause.hookup().isEmpty() || cause.hookup().equals(reading.hookup())) {
+                Optional<Double> value = cause.effect() instanceof Effect.EarthPath path
+                        ? earth(path.how(), cause, reading, budget)
+                        : base.flatMap(each -> value(cause.effect(), each));
                 if (value.isPresent()) {
                     shown.put(i, value.get());
                 }
@@ -82,21 +85,21 @@ final class Reckoning {
         return new Base(reading, setup, solved, setup.meter().read(solved), branches);
     }
 
-    private Optional<Double> value(Slip slip, Base base) {
-        if (slip.effect() instanceof Effect.Scaled scaled) {
+    private Optional<Double> value(Effect effect, Base base) {
+        if (effect instanceof Effect.Scaled scaled) {
             return base.setup().meter() instanceof Meter.Insulation
                     ? Optional.empty()
                     : Optional.of(base.value() * scaled.factor());
         }
         boolean still = base.setup().hertz() == 0 && base.value() == 0;
-        if (slip.effect() instanceof Effect.None || still) {
+        if (effect instanceof Effect.None || still) {
             // Nothing that is modelled drives a direct current.
             return Optional.of(base.value());
         }
-        if (slip.effect() instanceof Effect.Wires wires) {
+        if (effect instanceof Effect.Wires wires) {
             return Optional.of(rewired(base, wires.edits()));
         }
-        Variation variation = ((Effect.Arrangement) slip.effect()).variation();
+        Variation variation = ((Effect.Arrangement) effect).variation();
         return concerns(variation, base.reading().obligation().state()) ? varied(base, variation) : Optional.empty();
     }
 
@@ -170,10 +173,14 @@ final class Reckoning {
         return new Setup(new Template(branches, fixed), setup.meter(), setup.hertz(), setup.ties());
     }
 
-    private static Optional<Double> earth(Effect.Earth how, Slip slip, Reading reading, Optional<EarthBudget> budget) {
-        boolean every = how == Effect.Earth.SHUNTED || how == Effect.Earth.CORD_NULLED;
+    private static Optional<Double> earth(
+            Effect.Earth how, Cause cause, Reading reading, Optional<EarthBudget> budget) {
+        boolean every = switch (how) {
+            case SHUNTED, CORD_NULLED, CORD_WORN -> true;
+            case OPEN, ELSEWHERE, LONGER, JOINT_WORN -> false;
+        };
         if (reading.obligation().quantity() != QuantityKind.EARTH_RESISTANCE
-                || !every && !slip.things().contains(reading.id())) {
+                || !every && !cause.things().contains(reading.id())) {
             return Optional.empty();
         }
         if (how == Effect.Earth.OPEN) {
@@ -185,6 +192,8 @@ final class Reckoning {
                 case SHUNTED -> right * SECOND_WAY / (right + SECOND_WAY);
                 case CORD_NULLED -> right - each.cordNominal();
                 case LONGER -> right + TOOL;
+                case CORD_WORN -> each.cordNominal() > 0 ? right + WORN : right;
+                case JOINT_WORN -> right + WORN;
                 default -> right;
             };
         });

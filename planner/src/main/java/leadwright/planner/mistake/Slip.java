@@ -10,8 +10,14 @@ import java.util.Optional;
  * @param hookup in which it is made; empty where it concerns every reading
  * @param things connections, items, jacks or places that it concerns
  */
-public record Slip(String id, SlipKind kind, Optional<String> hookup, List<String> things, Effect effect) {
+public record Slip(String id, SlipKind kind, Optional<String> hookup, List<String> things, Effect effect)
+        implements Cause {
     public Slip {
         things = List.copyOf(things);
+    }
+
+    @Override
+    public String words() {
+        return kind.words() + (things.isEmpty() ? "" : " (" + String.join(", ", things) + ")");
     }
 }
