@@ -135,7 +135,11 @@ class ArchitectureTest {
                 "leadwright.planner.audit..",
                 "leadwright.planner.compare..",
                 "leadwright.planner.circuit..");
-        only("org.ejml..", "leadwright.planner.circuit..", "leadwright.planner.foresee..");
+        only(
+                "org.ejml..",
+                "leadwright.planner.circuit..",
+                "leadwright.planner.foresee..",
+                "leadwright.planner.mistake..");
         only("picocli..", "leadwright.render.cli..");
         only("com.fasterxml.jackson..", "leadwright.render.export..", "leadwright.render.cli..");
         only("org.apache.batik..", "leadwright.render.export..");

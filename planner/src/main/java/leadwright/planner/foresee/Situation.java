@@ -26,7 +26,11 @@ public record Situation(double celsius, Optional<Double> volts) {
 
     /** One line, the same for equal situations. */
     public String text() {
-        return "leads at " + celsius + " degrees Celsius, mains "
-                + volts.map(each -> each + " V").orElse("as rated");
+        return "leads at " + plain(celsius) + " °C, mains "
+                + volts.map(each -> plain(each) + " V").orElse("as rated");
+    }
+
+    private static String plain(double value) {
+        return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 }

@@ -193,7 +193,22 @@ public final class PlanFile {
                 component,
                 row.maybe("earth-subject"),
                 limit,
-                row.maybe("note"));
+                row.maybe("note"),
+                row.section("foreseen").flatMap(PlanFile::expected));
+    }
+
+    private static Optional<Expected> expected(Given foreseen) {
+        boolean assumed = foreseen.text("basis").equals("assumed");
+        return span(foreseen)
+                .map(band ->
+                        new Expected(band, assumed, foreseen.section("firm").flatMap(PlanFile::span)));
+    }
+
+    private static Optional<Expected.Span> span(Given section) {
+        List<Dimension> dimensions = List.of(Dimension.CURRENT, Dimension.RESISTANCE, Dimension.VOLTAGE);
+        return section.quantity("low", dimensions)
+                .map(low -> new Expected.Span(
+                        low, section.has("high") ? section.quantity("high", low.dimension()) : Optional.empty()));
     }
 
     /** The row of a limit in the plan's rule set, or in that of the edition the device was built to. */

@@ -31,7 +31,8 @@ public record PlannedReading(
         Optional<Component> component,
         Optional<String> earthSubject,
         Optional<Limit> limit,
-        Optional<String> note) {
+        Optional<String> note,
+        Optional<Expected> expected) {
     public PlannedReading {
         of = List.copyOf(of);
     }

@@ -159,6 +159,9 @@ final class Weighing {
         before.flatMap(each -> Bounds.far(each, counted, uncertainty, Optional.of(limit)))
                 .ifPresent(flags::add);
         twins.same(planned).ifPresent(flags::add);
+        if (verdict.accepted(rule)) {
+            planned.expected().flatMap(each -> each.unlike(amount.get())).ifPresent(flags::add);
+        }
         boolean near = verdict == Verdict.PASS_INSIDE_UNCERTAINTY || verdict == Verdict.FAIL_INSIDE_UNCERTAINTY;
         Optional<Double> conforming = near
                 ? standardAtLimit.map(u -> Uncertainty.conformance(Bounds.inside(limit, counted), u))

@@ -10,6 +10,7 @@ import leadwright.catalog.kit.PartSource;
 import leadwright.catalog.kit.SourceReading;
 import leadwright.catalog.quantity.Dimension;
 import leadwright.catalog.quantity.Quantity;
+import leadwright.planner.judge.Expected;
 import leadwright.planner.judge.PlannedReading;
 import leadwright.planner.judge.PlannedTest;
 
@@ -125,6 +126,27 @@ public final class BenchData {
         } else {
             out.writeNullField("limit");
         }
+        if (reading.expected().isPresent()) {
+            out.writeObjectFieldStart("foreseen");
+            out.writeBooleanField("assumed", reading.expected().get().assumed());
+            span(out, "band", Optional.of(reading.expected().get().band()));
+            span(out, "firm", reading.expected().get().firm());
+            out.writeEndObject();
+        } else {
+            out.writeNullField("foreseen");
+        }
+        out.writeEndObject();
+    }
+
+    private static void span(JsonGenerator out, String name, Optional<Expected.Span> span) throws IOException {
+        if (span.isEmpty()) {
+            out.writeNullField(name);
+            return;
+        }
+        out.writeObjectFieldStart(name);
+        out.writeStringField("low", amount(span.get().low()));
+        optional(out, "high", span.get().high().map(BenchData::amount));
+        out.writeStringField("text", span.get().text());
         out.writeEndObject();
     }
 

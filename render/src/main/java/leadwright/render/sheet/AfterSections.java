@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import leadwright.catalog.rules.Limit;
 import leadwright.planner.Plan;
+import leadwright.planner.foresee.Situation;
 import leadwright.planner.plan.NotApplicable;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Reading;
@@ -111,6 +112,7 @@ final class AfterSections {
                 page.in("ul", "", () -> plan.warnings().forEach(each -> page.leaf("li", "", sheet.sayOurs(each))));
             }
             notDone(sheet);
+            foreseen(sheet);
             if (!assumed.isEmpty()) {
                 page.leaf("h2", "", "Taken for what the files leave out");
                 page.in("ul", "", () -> assumed.forEach(each -> page.leaf("li", "", each)));
@@ -119,6 +121,22 @@ final class AfterSections {
                 unconfirmed(sheet, ids);
             }
         });
+    }
+
+    /** What the sign beside a limit says. */
+    private static void foreseen(Sheet sheet) {
+        if (sheet.plan().foresight().readings().isEmpty()) {
+            return;
+        }
+        Situation situation = sheet.plan().foresight().situation();
+        Xhtml page = sheet.page();
+        page.leaf("h2", "", "What ~ beside a limit says");
+        page.leaf(
+                "p",
+                "",
+                sheet.sayOurs("What the circuit of this hookup should read, " + situation.text()
+                        + "; with a star where assumed values have a say in it. It decides nothing, the limit does. A"
+                        + " reading far from it: look at the connections and read again."));
     }
 
     private static void unconfirmed(Sheet sheet, List<String> ids) {

@@ -1,9 +1,12 @@
 package leadwright.render.sheet;
 
+import java.util.Optional;
 import leadwright.catalog.quantity.Dimension;
 import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.rules.Limit;
 import leadwright.catalog.rules.QuantityKind;
+import leadwright.planner.foresee.Basis;
+import leadwright.planner.foresee.Foreseen;
 import leadwright.planner.plan.Obligation;
 
 /** Amounts as documents print them. */
@@ -34,6 +37,21 @@ final class Amounts {
     static String bound(Limit limit) {
         String sign = limit.bound() == Limit.Bound.AT_MOST ? "≤" : "≥";
         return sign + "\u00a0" + text(limit.value());
+    }
+
+    /** {@code ~ 160 µA}, with a star where assumed values have a say in it; empty where only a bound is foreseen. */
+    static Optional<String> foreseen(Foreseen foreseen) {
+        String star = foreseen.basis() == Basis.ASSUMED ? "*" : "";
+        return foreseen.value().map(value -> "~\u00a0" + (value.amount() == 0 ? "0" : text(twoFigures(value))) + star);
+    }
+
+    /** More figures would promise more than a foreseen value holds. */
+    private static Quantity twoFigures(Quantity value) {
+        long step = 1;
+        while (value.amount() / step >= 100) {
+            step *= 10;
+        }
+        return new Quantity(value.dimension(), (value.amount() + step / 2) / step * step);
     }
 
     /** The unit printed in the box of a reading: the limit's own, so that no factor of a thousand is left to the hand. */

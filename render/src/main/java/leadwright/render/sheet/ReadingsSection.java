@@ -13,6 +13,7 @@ import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.Joint;
 import leadwright.planner.plan.MainsState;
 import leadwright.planner.plan.Obligation;
+import leadwright.planner.plan.Reading;
 import leadwright.planner.plan.Step;
 
 /**
@@ -162,7 +163,12 @@ final class ReadingsSection {
                 page.in("span", "plain", () -> page.text(state(group)));
             }
         });
-        page.leaf("th", "limit", "Limit");
+        page.in("th", "limit", () -> {
+            page.text("Limit");
+            if (!sheet.plan().foresight().readings().isEmpty()) {
+                page.empty("br").span("foreseen", "~ foreseen");
+            }
+        });
         page.leaf("th", "value", "Reading");
         page.leaf("th", "value", "Corrected");
         page.leaf("th", "okno", "ok  no");
@@ -256,6 +262,7 @@ final class ReadingsSection {
                 } else {
                     page.text("none");
                 }
+                foreseen(value.reading());
             });
             page.leaf("td", "value write", sheet.unit(what));
             if (Amounts.correctable(what)) {
@@ -269,6 +276,15 @@ final class ReadingsSection {
                     "then",
                     String.valueOf(IfNo.of(what, sheet.mainsOnParts()).number()));
         });
+    }
+
+    /** What the circuit foresees, small, beside the blank. */
+    private void foreseen(Reading reading) {
+        sheet.plan()
+                .foresight()
+                .of(reading.id())
+                .flatMap(Amounts::foreseen)
+                .ifPresent(text -> page.empty("br").span("foreseen", text));
     }
 
     /** Words in small type; "a.c." and "d.c." stay whole, which a line would else part after the first stop. */

@@ -239,7 +239,10 @@
       if (side === "no") {
         words += ". If no: 1, 2, then " + each.then;
       }
+      const odd = problem ? "" : Judging.unforeseen(each.planned, taken.shown[id], judged, plan.decision);
+      words += odd ? "; " + odd : "";
       each.verdict.textContent = words;
+      each.row.classList.toggle("is-odd", Boolean(odd));
       each.row.classList.toggle("is-no", side === "no" || judged.verdict === "void" || Boolean(problem));
       each.input.setAttribute("aria-invalid", String(Boolean(problem)));
       if (each.planned.limit !== null) {

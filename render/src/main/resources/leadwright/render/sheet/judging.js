@@ -397,6 +397,26 @@ const Judging = (() => {
     }
   }
 
+  const holds = (span, amount) =>
+    amount >= BigInt(span.low) && (span.high === null || amount <= BigInt(span.high));
+
+  /** What is to be said of a value that is accepted but is not what the plan foresees; "" for nothing. */
+  function unforeseen(planned, shown, judged, decision) {
+    if (!planned.foreseen || !shown || side(judged, decision) !== "ok" || shown.dimension !== planned.dimension
+      || typeof shown.amount !== "bigint") {
+      return "";
+    }
+    const {band, firm, assumed} = planned.foreseen;
+    const letters = text => text.replace(/uA/g, "\u00b5A").replace(/ohm/g, "\u03a9");
+    const missed = firm && !holds(firm, shown.amount) ? firm : !assumed && !holds(band, shown.amount) ? band : null;
+    if (missed) {
+      return "not what this hookup should read: check the connection (foreseen " + letters(missed.text)
+        + " by the device file)";
+    }
+    return holds(band, shown.amount) ? "" : "not what is foreseen, " + letters(band.text)
+      + " by assumed values: look at the connection";
+  }
+
   /** Whether the verdict accepts (ok), rejects (no) or leaves open (""). */
   function side(judged, decision) {
     const guarded = decision === "guard-band";
@@ -406,5 +426,5 @@ const Judging = (() => {
     return judged.verdict.startsWith("fail") || judged.verdict === "pass-inside-uncertainty" ? "no" : "";
   }
 
-  return {read, decimal, mismatch, mainsOf, unlike, judge, words, side, plainUnit};
+  return {read, decimal, mismatch, mainsOf, unlike, judge, words, unforeseen, side, plainUnit};
 })();

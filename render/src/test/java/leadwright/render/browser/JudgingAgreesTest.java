@@ -72,7 +72,11 @@ class JudgingAgreesTest {
                 refused = true;
               }
               return refused ? "refused"
-                : plan.readings.map(each => each.id + " " + Judging.judge(each, plan, taken).verdict).join("\\n");
+                : plan.readings.map(each => {
+                    const judged = Judging.judge(each, plan, taken);
+                    const odd = Judging.unforeseen(each, taken.shown[each.id], judged, plan.decision);
+                    return each.id + " " + judged.verdict + (odd ? " odd" : "");
+                  }).join("\\n");
             });
             """;
 
@@ -227,7 +231,13 @@ class JudgingAgreesTest {
         return judged.planned().id() + " "
                 + (judged.taken().shown().isEmpty()
                         ? "not-read"
-                        : judged.verdict().word());
+                        : judged.verdict().word() + (odd(judged) ? " odd" : ""));
+    }
+
+    private static boolean odd(Judged judged) {
+        return judged.flags().stream()
+                .anyMatch(
+                        flag -> flag.startsWith("passes, but is not what") || flag.startsWith("not what is foreseen"));
     }
 
     // ---- readings as the script is given them
