@@ -61,6 +61,55 @@ class ConductorsTest {
         assertThat(table.find(number + " AWG")).contains(conductor);
     }
 
+    /** Diameters and circular mils as printed in public tables after ASTM B258; ohms calc, to the last digit of printed tables. */
+    @ParameterizedTest
+    @CsvSource({
+        "10, 2.588, 101.90, 10383, 5.261, 3.277, 0.9988",
+        "12, 2.053, 80.81, 6529.9, 3.309, 5.211, 1.588",
+        "14, 1.628, 64.08, 4106.7, 2.081, 8.285, 2.525",
+        "16, 1.291, 50.82, 2582.7, 1.309, 13.17, 4.016",
+        "18, 1.024, 40.30, 1624.3, 0.823, 20.95, 6.385",
+        "20, 0.812, 31.96, 1021.5, 0.518, 33.31, 10.15",
+        "22, 0.644, 25.35, 642.4, 0.326, 52.96, 16.14",
+        "24, 0.511, 20.10, 404.0, 0.205, 84.2, 25.67",
+        "28, 0.321, 12.64, 159.8, 0.081, 212.9, 64.9"
+    })
+    void awg_table(
+            int number, String mm, String mils, String circularMils, String mm2, String perKm, String perThousandFeet) {
+        double diameter = 0.127e-3 * Math.pow(92, (36 - number) / 39.0);
+        printed(diameter * 1e3, mm);
+        printed(diameter / 25.4e-6, mils);
+        printed(Math.pow(diameter / 25.4e-6, 2), circularMils);
+        Conductor conductor = table.find("AWG " + number).orElseThrow();
+        printed(conductor.area().amount() * 1e-6, mm2);
+        printed(conductor.perMetre().inSi() * 1000, perKm);
+        printed(Wire.resistance(1.7241e-8, 304.8, Wire.area(diameter)), perThousandFeet);
+    }
+
+    /** The figure as printed, a unit of its last digit allowed for the table's own rounding. */
+    private static void printed(double got, String figure) {
+        BigDecimal value = new BigDecimal(figure);
+        assertThat(got).isCloseTo(value.doubleValue(), within(value.ulp().doubleValue()));
+    }
+
+    /** Both conductors of a two-wire lead count, calc, in milliohms. */
+    @ParameterizedTest
+    @CsvSource({"2.5 mm2, 3 m, 23.9, 47.9", "1 mm2, 1.5 m, 29.3, 58.5", "AWG 18, 2 m, 41.9, 83.8"})
+    void resistance_of_a_loop(String conductor, String length, String single, String loop) {
+        Quantity got = table.find(conductor).orElseThrow().resistance(Quantities.parse(length, Dimension.LENGTH));
+        printed(got.inSi() * 1000, single);
+        printed(2 * got.inSi() * 1000, loop);
+    }
+
+    /** Ideal copper: 1.7241e-8 ohm m is 17.241 ohm mm2/km, and 0.15328 ohm g/m2 at 8.89 g/cm3. */
+    @Test
+    void resistivity_of_copper() {
+        double resistivity = table.constant("resistivity").doubleValue() * 1e-9;
+        printed(resistivity * 1e9, "17.241");
+        assertThat(0.15328 / 8.89).isCloseTo(resistivity * 1e6, within(1e-6));
+        printed(1 / table.constant("coefficient-20").doubleValue(), "254.5");
+    }
+
     /** The loop examples of the project's page of facts, and two of its bench page's. */
     @ParameterizedTest
     @CsvSource({

@@ -50,7 +50,7 @@ public record Circuit(List<Element> elements) {
      * Currents and voltages of the steady state.
      *
      * @param hertz frequency of all sources; 0 for d.c., where a capacitance carries nothing
-     * @throws IllegalArgumentException where sources contradict each other, or a current has no way back
+     * @throws IllegalArgumentException where sources of voltage form a loop, or a current has no way back
      */
     public Solved solve(double hertz) {
         Equations equations = new Equations(this, hertz);

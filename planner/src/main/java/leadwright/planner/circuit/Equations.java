@@ -29,7 +29,8 @@ public final class Equations {
 
     /**
      * @param hertz frequency of all sources; 0 for d.c., where a capacitance carries nothing
-     * @throws IllegalArgumentException where a current has no way back
+     * @throws IllegalArgumentException where sources of voltage form a loop, so that they contradict each other or leave a current
+     *     open, or where a current has no way back
      */
     public Equations(Circuit circuit, double hertz) {
         elements = circuit.elements();
@@ -48,6 +49,7 @@ public final class Equations {
             }
         }
         size = count;
+        loops();
         held = islands(nodes);
     }
 
@@ -127,6 +129,21 @@ public final class Equations {
     private static void inject(ZMatrixRMaj right, int node, double amperes) {
         if (node != NONE) {
             right.data[2 * node] += amperes;
+        }
+    }
+
+    /** Rounding may hide from the elimination that such a matrix is singular. */
+    private void loops() {
+        UnionFind<String> joined = new UnionFind<>(rows.keySet());
+        joined.addElement(Circuit.EARTH);
+        for (Element each : elements) {
+            if (each instanceof Element.Voltage) {
+                if (joined.inSameSet(each.from(), each.to())) {
+                    throw new IllegalArgumentException(
+                            "sources that contradict each other: " + each.name() + " closes a loop");
+                }
+                joined.union(each.from(), each.to());
+            }
         }
     }
 
