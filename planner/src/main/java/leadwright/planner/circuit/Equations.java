@@ -1,6 +1,7 @@
 package leadwright.planner.circuit;
 
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import org.ejml.data.ZMatrixRMaj;
@@ -50,7 +51,9 @@ public final class Equations {
         }
         size = count;
         loops();
-        held = islands(nodes);
+        UnionFind<String> joined = joined(nodes, elements, omega);
+        ways(joined);
+        held = islands(nodes, joined).stream().mapToInt(rows::get).toArray();
     }
 
     /** The circuit's own values. */
@@ -147,8 +150,32 @@ public final class Equations {
         }
     }
 
-    private int[] islands(List<String> nodes) {
-        UnionFind<String> joined = new UnionFind<>(rows.keySet());
+    /** One node of each island that nothing joins to earth at this frequency, in order of first mention. */
+    static List<String> islands(Circuit circuit, double hertz) {
+        List<String> nodes = circuit.nodes();
+        return islands(nodes, joined(nodes, circuit.elements(), hertz));
+    }
+
+    private static List<String> islands(List<String> nodes, UnionFind<String> joined) {
+        return nodes.stream()
+                .filter(node -> {
+                    boolean island = !joined.inSameSet(node, Circuit.EARTH);
+                    joined.union(node, Circuit.EARTH);
+                    return island;
+                })
+                .toList();
+    }
+
+    private void ways(UnionFind<String> joined) {
+        for (Element each : elements) {
+            if (each instanceof Element.Current && !joined.inSameSet(each.from(), each.to())) {
+                throw new IllegalArgumentException("the current of " + each.name() + " has no way back");
+            }
+        }
+    }
+
+    private static UnionFind<String> joined(List<String> nodes, List<Element> elements, double omega) {
+        UnionFind<String> joined = new UnionFind<>(new LinkedHashSet<>(nodes));
         joined.addElement(Circuit.EARTH);
         for (Element each : elements) {
             boolean carries = each instanceof Element.Resistance
@@ -158,18 +185,6 @@ public final class Equations {
                 joined.union(each.from(), each.to());
             }
         }
-        for (Element each : elements) {
-            if (each instanceof Element.Current && !joined.inSameSet(each.from(), each.to())) {
-                throw new IllegalArgumentException("the current of " + each.name() + " has no way back");
-            }
-        }
-        return nodes.stream()
-                .filter(node -> {
-                    boolean island = !joined.inSameSet(node, Circuit.EARTH);
-                    joined.union(node, Circuit.EARTH);
-                    return island;
-                })
-                .mapToInt(rows::get)
-                .toArray();
+        return joined;
     }
 }

@@ -2,6 +2,7 @@ package leadwright.planner.foresee;
 
 import java.util.List;
 import java.util.Optional;
+import leadwright.planner.circuit.Netlist;
 import leadwright.planner.circuit.Network;
 import leadwright.planner.circuit.Solved;
 import org.ejml.data.Complex_F64;
@@ -13,6 +14,17 @@ public sealed interface Meter {
     /** The node pair whose voltage is the reading but for a factor, where it is one. */
     default Optional<Pair> pair() {
         return Optional.empty();
+    }
+
+    /** What of the circuit a simulator prints. */
+    default Netlist.Printed printed() {
+        Pair pair = pair().orElseThrow();
+        return new Netlist.Printed.Volts(pair.above(), pair.below(), pair.factor());
+    }
+
+    /** The reading by what a simulator printed. */
+    default double ofPrinted(double printed) {
+        return printed;
     }
 
     /** @param factor reading for a volt between the two */
@@ -49,6 +61,11 @@ public sealed interface Meter {
             }
             return sum.getMagnitude() * weight;
         }
+
+        @Override
+        public Netlist.Printed printed() {
+            return new Netlist.Printed.Amperes(sources, weight);
+        }
     }
 
     /** Voltage of a source through its current. */
@@ -56,6 +73,16 @@ public sealed interface Meter {
         @Override
         public double read(Solved solved) {
             return volts / solved.current(source).getMagnitude();
+        }
+
+        @Override
+        public Netlist.Printed printed() {
+            return new Netlist.Printed.Amperes(List.of(source), 1);
+        }
+
+        @Override
+        public double ofPrinted(double printed) {
+            return volts / printed;
         }
     }
 

@@ -33,9 +33,8 @@ public record Setup(Template template, Meter meter, double hertz, Map<String, St
         return template.circuit(Parameter::nominal);
     }
 
-    /** The netlist with nominal values. */
+    /** The netlist with nominal values; what it prints is in A, but for an insulation reading, see {@link Meter#ofPrinted}. */
     public String netlist(String title) {
-        Meter.Pair pair = meter.pair().orElse(new Meter.Pair(circuit().nodes().get(0), Circuit.EARTH, 1));
-        return Netlist.of(title, circuit(), hertz, pair.above(), pair.below());
+        return Netlist.of(title, circuit(), hertz, meter.printed());
     }
 }
