@@ -58,13 +58,15 @@ public final class Netlist {
                 sources.put(each.name(), name);
             }
         }
-        // What only capacitances reach has no potential of its own at d.c., which the simulator wants to find first.
-        Equations.islands(circuit, 0).forEach(node -> {
+        // What nothing joins to earth has no potential of its own; a way to earth carries nothing there.
+        Equations.islands(circuit, hertz).forEach(node -> {
             String number = numbers.get(node);
-            line(text, "RG" + number + " " + number + " 0 1e15");
+            line(text, "RG" + number + " " + number + " 0 1e6");
         });
         reading(text, printed, numbers, sources);
         if (hertz > 0) {
+            // Without a search for the state at d.c., of which there is none where only capacitances lead to a node.
+            line(text, ".options noopac");
             line(text, ".ac lin 1 " + number(hertz) + " " + number(hertz));
             line(text, ".print ac vm(" + READING + ")");
         } else {
