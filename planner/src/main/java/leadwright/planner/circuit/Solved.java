@@ -43,12 +43,17 @@ public final class Solved {
      * @throws IllegalArgumentException where no source is called so
      */
     public Complex_F64 current(String source) {
+        int row = row(source);
+        // The unknown is what flows into the source at its upper end.
+        return new Complex_F64(-found.data[2 * row], -found.data[2 * row + 1]);
+    }
+
+    private int row(String source) {
         Integer row = sources.get(source);
         if (row == null) {
             throw new IllegalArgumentException("no source called " + source);
         }
-        // The unknown is what flows into the source at its upper end.
-        return new Complex_F64(-found.data[2 * row], -found.data[2 * row + 1]);
+        return row;
     }
 
     /**
@@ -59,7 +64,21 @@ public final class Solved {
      * the state when one ampere is driven into the first two nodes and no source acts.
      */
     public Answers answers(String above, String below) {
-        ZMatrixRMaj adjoint = driven(above, below);
+        return answers(driven(above, below));
+    }
+
+    /** The same for the sum of the currents that sources of voltage give out: their volts are what is driven. */
+    public Answers answers(List<String> sourcesOfCurrent) {
+        ZMatrixRMaj drive = new ZMatrixRMaj(found.numRows, 1);
+        for (String source : sourcesOfCurrent) {
+            drive.data[2 * row(source)] -= 1;
+        }
+        ZMatrixRMaj adjoint = new ZMatrixRMaj(found.numRows, 1);
+        solver.solve(drive, adjoint);
+        return answers(adjoint);
+    }
+
+    private Answers answers(ZMatrixRMaj adjoint) {
         return (a, b) -> {
             Complex_F64 v = difference(found, a, b);
             Complex_F64 u = difference(adjoint, a, b);
@@ -67,7 +86,7 @@ public final class Solved {
         };
     }
 
-    /** Change of a voltage for each siemens put between two nodes, V/S, for small admittances. */
+    /** Change of a voltage or current for each siemens put between two nodes, V/S or A/S, for small admittances. */
     @FunctionalInterface
     public interface Answers {
         Complex_F64 to(String a, String b);

@@ -9,7 +9,18 @@ import org.ejml.data.Complex_F64;
 
 /** How a reading is taken of a solved circuit; the value is in A, Ω or V. */
 public sealed interface Meter {
-    double read(Solved solved);
+    /** The voltage or the sum of currents whose size makes the reading. */
+    Complex_F64 phasor(Solved solved);
+
+    /** How that answers to a small admittance between two nodes. */
+    Solved.Answers answers(Solved solved);
+
+    /** The reading by that size. */
+    double reading(double size);
+
+    default double read(Solved solved) {
+        return reading(phasor(solved).getMagnitude());
+    }
 
     /** The node pair whose voltage is the reading but for a factor, where it is one. */
     default Optional<Pair> pair() {
@@ -17,10 +28,7 @@ public sealed interface Meter {
     }
 
     /** What of the circuit a simulator prints. */
-    default Netlist.Printed printed() {
-        Pair pair = pair().orElseThrow();
-        return new Netlist.Printed.Volts(pair.above(), pair.below(), pair.factor());
-    }
+    Netlist.Printed printed();
 
     /** The reading by what a simulator printed. */
     default double ofPrinted(double printed) {
@@ -28,7 +36,11 @@ public sealed interface Meter {
     }
 
     /** @param factor reading for a volt between the two */
-    record Pair(String above, String below, double factor) {}
+    record Pair(String above, String below, double factor) {
+        private Netlist.Printed printed() {
+            return new Netlist.Printed.Volts(above, below, factor);
+        }
+    }
 
     /** Across a measuring network. */
     record Across(String out, String back, double ohms) implements Meter {
@@ -37,13 +49,28 @@ public sealed interface Meter {
         }
 
         @Override
-        public double read(Solved solved) {
-            return solved.volts(out, back) / ohms;
+        public Complex_F64 phasor(Solved solved) {
+            return solved.voltage(out, back);
+        }
+
+        @Override
+        public Solved.Answers answers(Solved solved) {
+            return solved.answers(out, back);
+        }
+
+        @Override
+        public double reading(double size) {
+            return size / ohms;
         }
 
         @Override
         public Optional<Pair> pair() {
             return Optional.of(new Pair(out, back, 1 / ohms));
+        }
+
+        @Override
+        public Netlist.Printed printed() {
+            return new Pair(out, back, 1 / ohms).printed();
         }
     }
 
@@ -54,12 +81,22 @@ public sealed interface Meter {
         }
 
         @Override
-        public double read(Solved solved) {
+        public Complex_F64 phasor(Solved solved) {
             Complex_F64 sum = new Complex_F64(0, 0);
             for (String source : sources) {
                 sum = sum.plus(solved.current(source));
             }
-            return sum.getMagnitude() * weight;
+            return sum;
+        }
+
+        @Override
+        public Solved.Answers answers(Solved solved) {
+            return solved.answers(sources);
+        }
+
+        @Override
+        public double reading(double size) {
+            return size * weight;
         }
 
         @Override
@@ -71,8 +108,18 @@ public sealed interface Meter {
     /** Voltage of a source through its current. */
     record Insulation(String source, double volts) implements Meter {
         @Override
-        public double read(Solved solved) {
-            return volts / solved.current(source).getMagnitude();
+        public Complex_F64 phasor(Solved solved) {
+            return solved.current(source);
+        }
+
+        @Override
+        public Solved.Answers answers(Solved solved) {
+            return solved.answers(List.of(source));
+        }
+
+        @Override
+        public double reading(double size) {
+            return volts / size;
         }
 
         @Override
@@ -89,13 +136,28 @@ public sealed interface Meter {
     /** Voltage between two nodes for the current that is driven through them, less what was nulled. */
     record Drop(String above, String below, double amperes) implements Meter {
         @Override
-        public double read(Solved solved) {
-            return solved.volts(above, below) / amperes;
+        public Complex_F64 phasor(Solved solved) {
+            return solved.voltage(above, below);
+        }
+
+        @Override
+        public Solved.Answers answers(Solved solved) {
+            return solved.answers(above, below);
+        }
+
+        @Override
+        public double reading(double size) {
+            return size / amperes;
         }
 
         @Override
         public Optional<Pair> pair() {
             return Optional.of(new Pair(above, below, 1 / amperes));
+        }
+
+        @Override
+        public Netlist.Printed printed() {
+            return new Pair(above, below, 1 / amperes).printed();
         }
     }
 }

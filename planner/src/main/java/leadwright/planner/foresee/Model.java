@@ -74,22 +74,25 @@ public final class Model {
         return sum;
     }
 
-    /** A reading, as a phasor where it is one, with its slope against the logarithm of each parameter. */
-    record State(double magnitude, Complex_F64 phasor, Complex_F64[] slopes) {}
+    /** What the reading is the size of, with its slope against the logarithm of each parameter. */
+    record State(double[] values, Complex_F64 phasor, Complex_F64[] slopes) {
+        double size() {
+            return phasor.getMagnitude();
+        }
+    }
+
+    /** The reading by the size of a state's phasor. */
+    double reading(double size) {
+        return setup.meter().reading(size);
+    }
 
     State state(double[] values) {
         Solved solved = solve(values);
-        double magnitude = setup.meter().read(solved);
-        return setup.meter()
-                .pair()
-                .map(pair ->
-                        new State(magnitude, solved.voltage(pair.above(), pair.below()), adjoint(solved, pair, values)))
-                .orElseGet(() -> new State(magnitude, new Complex_F64(magnitude, 0), differences(magnitude, values)));
+        return new State(values.clone(), setup.meter().phasor(solved), slopes(setup.meter().answers(solved), values));
     }
 
     /** By the adjoint network. */
-    private Complex_F64[] adjoint(Solved solved, Meter.Pair pair, double[] values) {
-        Solved.Answers answers = solved.answers(pair.above(), pair.below());
+    private Complex_F64[] slopes(Solved.Answers answers, double[] values) {
         double omega = 2 * Math.PI * setup.hertz();
         Complex_F64[] slopes = zeros();
         List<Template.Branch> branches = setup.template().branches();
@@ -110,16 +113,6 @@ public final class Model {
                     slope.imaginary += answer.real * omega * step;
                 }
             }
-        }
-        return slopes;
-    }
-
-    private Complex_F64[] differences(double magnitude, double[] values) {
-        Complex_F64[] slopes = zeros();
-        for (int p = 0; p < values.length; p++) {
-            double[] moved = values.clone();
-            moved[p] *= 1.001;
-            slopes[p].real = (read(moved) - magnitude) * 1000;
         }
         return slopes;
     }
