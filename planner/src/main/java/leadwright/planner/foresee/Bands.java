@@ -60,8 +60,7 @@ public final class Bands {
     private Band band() {
         // At zero, rounding makes the direction: that of the strongest slope is as good.
         Complex_F64 strongest = strongest(nominal);
-        Complex_F64 ahead =
-                unit(nominal.size() > 1e-9 * strongest.getMagnitude() ? nominal.phasor() : strongest);
+        Complex_F64 ahead = unit(nominal.size() > 1e-9 * strongest.getMagnitude() ? nominal.phasor() : strongest);
         List<Complex_F64> directions = new ArrayList<>();
         for (int d = 0; d < DIRECTIONS; d++) {
             double angle = 2 * Math.PI * d / DIRECTIONS;
@@ -94,9 +93,7 @@ public final class Bands {
     }
 
     private Complex_F64 best(List<Complex_F64> directions) {
-        return directions.stream()
-                .max(Comparator.comparingDouble(this::off))
-                .orElseThrow();
+        return directions.stream().max(Comparator.comparingDouble(this::off)).orElseThrow();
     }
 
     private Model.State farthest(Complex_F64 atZero) {
@@ -144,8 +141,7 @@ public final class Bands {
     }
 
     private Model.State state(double[] values) {
-        return solved.computeIfAbsent(
-                Arrays.stream(values).boxed().toList(), each -> model.state(values));
+        return solved.computeIfAbsent(Arrays.stream(values).boxed().toList(), each -> model.state(values));
     }
 
     private static Complex_F64 strongest(Model.State state) {

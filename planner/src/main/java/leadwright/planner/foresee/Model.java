@@ -88,7 +88,10 @@ public final class Model {
 
     State state(double[] values) {
         Solved solved = solve(values);
-        return new State(values.clone(), setup.meter().phasor(solved), slopes(setup.meter().answers(solved), values));
+        return new State(
+                values.clone(),
+                setup.meter().phasor(solved),
+                slopes(setup.meter().answers(solved), values));
     }
 
     /** By the adjoint network. */

@@ -24,7 +24,8 @@ class BandsTest {
         cases = HookupCircuits.drawn(CIRCUITS);
     }
 
-    private static void inside(List<String> outside, HookupCircuits.Case each, Bands.Band band, double read, String how) {
+    private static void inside(
+            List<String> outside, HookupCircuits.Case each, Bands.Band band, double read, String how) {
         double slack = 1e-6 * Math.abs(read) + NOTHING;
         if (!(read >= band.low() - slack && read <= band.high() + slack)) {
             outside.add(each + ", " + how + ": " + read + " outside " + band);

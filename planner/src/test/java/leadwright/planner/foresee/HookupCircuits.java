@@ -29,6 +29,7 @@ import leadwright.catalog.rules.QuantityKind;
 import leadwright.catalog.rules.RuleSet;
 import leadwright.catalog.table.RuleSets;
 import leadwright.planner.Outcome;
+import leadwright.planner.Plan;
 import leadwright.planner.Planner;
 import leadwright.planner.RandomCases;
 import leadwright.planner.Request;
@@ -36,7 +37,6 @@ import leadwright.planner.SamplePlans;
 import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Occasion;
-import leadwright.planner.Plan;
 import leadwright.planner.plan.Reading;
 
 /** Circuits of readings of many sorts: random devices on random benches, supplies of every system that is modelled, samples. */
@@ -156,8 +156,8 @@ final class HookupCircuits {
                 .filter(each -> each.kit().tester().methods().equals(List.of(Method.DIFFERENTIAL)))
                 .limit(5)
                 .forEach(each -> wanted.add(() -> random(each, RECURRENT)));
-        wanted.add(() -> planned(
-                "wickling", SamplePlans.device("wickling-rhythm-card.yaml"), SamplePlans.kit(k1), THIRD));
+        wanted.add(
+                () -> planned("wickling", SamplePlans.device("wickling-rhythm-card.yaml"), SamplePlans.kit(k1), THIRD));
         wanted.add(() -> planned(
                 "fenlark",
                 SamplePlans.device("fenlark-scanner.yaml"),
@@ -187,31 +187,32 @@ final class HookupCircuits {
         if (connections > (rules.equals(RECURRENT) ? 5 : total(rules, drawn) ? 3 : 2)) {
             return Optional.empty();
         }
-        return planned("seed " + drawn.seed(), drawn.device(), drawn.kit(), rules).map(bench -> {
-            Random random = new Random(drawn.seed() * 31 + rules.length());
-            SupplySystem system = List.of(
-                            SupplySystem.LINE_NEUTRAL,
-                            SupplySystem.LINE_NEUTRAL,
-                            SupplySystem.SPLIT_PHASE,
-                            SupplySystem.PHASE_PHASE)
-                    .get(random.nextInt(4));
-            boolean sixty = system != SupplySystem.LINE_NEUTRAL;
-            Supply own = drawn.device().supply();
-            Supply supply = new Supply(
-                    own.connection(),
-                    own.inlet(),
-                    own.cordPlug(),
-                    system,
-                    own.lowest(),
-                    own.highest(),
-                    own.frequency().map(each -> Quantity.of(Dimension.FREQUENCY, sixty ? 60_000 : 50_000)),
-                    own.current());
-            return new Bench(
-                    bench.name() + ", " + system.word(),
-                    bench.plan(),
-                    with(drawn.device(), supply, electrical(random)),
-                    with(drawn.kit(), system));
-        });
+        return planned("seed " + drawn.seed(), drawn.device(), drawn.kit(), rules)
+                .map(bench -> {
+                    Random random = new Random(drawn.seed() * 31 + rules.length());
+                    SupplySystem system = List.of(
+                                    SupplySystem.LINE_NEUTRAL,
+                                    SupplySystem.LINE_NEUTRAL,
+                                    SupplySystem.SPLIT_PHASE,
+                                    SupplySystem.PHASE_PHASE)
+                            .get(random.nextInt(4));
+                    boolean sixty = system != SupplySystem.LINE_NEUTRAL;
+                    Supply own = drawn.device().supply();
+                    Supply supply = new Supply(
+                            own.connection(),
+                            own.inlet(),
+                            own.cordPlug(),
+                            system,
+                            own.lowest(),
+                            own.highest(),
+                            own.frequency().map(each -> Quantity.of(Dimension.FREQUENCY, sixty ? 60_000 : 50_000)),
+                            own.current());
+                    return new Bench(
+                            bench.name() + ", " + system.word(),
+                            bench.plan(),
+                            with(drawn.device(), supply, electrical(random)),
+                            with(drawn.kit(), system));
+                });
     }
 
     /** Some of the keys of a device file's electrical section. */
@@ -219,7 +220,8 @@ final class HookupCircuits {
         Map<String, Quantity> stated = new TreeMap<>();
         for (ElectricalKey key : ElectricalKey.values()) {
             if (random.nextInt(3) == 0) {
-                Dimension dimension = key.dimensions().get(random.nextInt(key.dimensions().size()));
+                Dimension dimension =
+                        key.dimensions().get(random.nextInt(key.dimensions().size()));
                 boolean path = key == ElectricalKey.EARTH_PATH;
                 double least = path ? 5e-3 : dimension == Dimension.CAPACITANCE ? 1e-12 : 1e6;
                 double value = least * Math.pow(10, random.nextDouble() * (path ? 1 : 4));

@@ -12,8 +12,7 @@ import java.util.regex.Pattern;
 
 /** A general circuit simulator, where it is installed. Many circuits are read by one process. */
 final class Ngspice {
-    private static final Pattern PRINTED =
-            Pattern.compile("^vm?\\(reading\\) = ([-+0-9.eE]+)$", Pattern.MULTILINE);
+    private static final Pattern PRINTED = Pattern.compile("^vm?\\(reading\\) = ([-+0-9.eE]+)$", Pattern.MULTILINE);
     private static final int MINUTES = 5;
 
     private Ngspice() {}
@@ -33,7 +32,13 @@ final class Ngspice {
         for (int i = 0; i < netlists.size(); i++) {
             Files.writeString(folder.resolve(i + ".cir"), netlists.get(i), StandardCharsets.UTF_8);
             String print = netlists.get(i).contains("\n.ac ") ? "vm(reading)" : "v(reading)";
-            script.append("echo case ").append(i).append("\nsource ").append(i).append(".cir\nrun\nprint ").append(print).append("\nremcirc\n");
+            script.append("echo case ")
+                    .append(i)
+                    .append("\nsource ")
+                    .append(i)
+                    .append(".cir\nrun\nprint ")
+                    .append(print)
+                    .append("\nremcirc\n");
         }
         script.append("quit\n.endc\n.end\n");
         Files.writeString(folder.resolve("all.sp"), script, StandardCharsets.UTF_8);

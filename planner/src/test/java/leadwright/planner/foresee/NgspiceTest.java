@@ -44,7 +44,10 @@ class NgspiceTest {
         cases = HookupCircuits.drawn(COUNT);
         if (Ngspice.installed()) {
             simulated = Ngspice.read(
-                    cases.stream().map(each -> each.setup().netlist(each.name())).toList(), folder);
+                    cases.stream()
+                            .map(each -> each.setup().netlist(each.name()))
+                            .toList(),
+                    folder);
             if ("refresh".equals(System.getProperty("leadwright.netlists"))) {
                 Files.createDirectories(FOLDER);
                 Files.writeString(NETLISTS, netlists(), StandardCharsets.UTF_8);
@@ -114,7 +117,9 @@ class NgspiceTest {
         List<String> now = Arrays.asList(netlists().split("(?m)^\\*\n"));
         assertThat(written).as("refresh with -Dleadwright.netlists=refresh").hasSameSizeAs(now);
         for (int i = 0; i < now.size(); i++) {
-            assertThat(written.get(i)).as("refresh with -Dleadwright.netlists=refresh").isEqualTo(now.get(i));
+            assertThat(written.get(i))
+                    .as("refresh with -Dleadwright.netlists=refresh")
+                    .isEqualTo(now.get(i));
         }
     }
 
