@@ -1,51 +1,71 @@
 package leadwright.planner.rehearse;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SplittableRandom;
-import leadwright.catalog.kit.Accuracy;
-import leadwright.catalog.quantity.Dimension;
-import leadwright.catalog.quantity.Quantity;
+import java.util.Random;
+import java.util.Set;
 import leadwright.planner.Plan;
-import leadwright.planner.foresee.Amounts;
 import leadwright.planner.foresee.Situation;
 import leadwright.planner.mistake.Cause;
+import leadwright.planner.mistake.Fault;
 import leadwright.planner.mistake.Faults;
 import leadwright.planner.mistake.Shown;
 import leadwright.planner.mistake.Slip;
 import leadwright.planner.mistake.SlipKind;
 import leadwright.planner.mistake.Slips;
-import leadwright.planner.plan.Reading;
 
 /**
  * Makes practice sheets.
  *
  * <p>Needs: a plan, a seed. Gives: a sheet with one hidden cause, or none, that no other cause offered explains. Method: every slip and
  * every fault of the plan is solved for every reading; a cause explains a sheet when each reading on it is within the tester's
- * accuracy of what the cause gives. The hidden cause is drawn among those that at least one reading shows, the others among those that
- * do not explain the sheet. Cost: as the search for silent slips. Proof: by solving all others.
+ * accuracy of what the cause gives. The hidden cause is drawn among those that a person sees in at least one reading, the others among
+ * those that some reading of the sheet contradicts so far that a person sees it; some of them are those that the fewest readings
+ * contradict. Cost: as the search for silent slips. Proof: by solving all others.
  */
 public final class Rehearsal {
-    /** Most readings on a sheet. */
-    static final int ROWS = 40;
-
     /** Causes offered. */
     static final int CHOICES = 8;
 
-    private final Plan plan;
+    /** Fewest that make a question. */
+    private static final int FEWEST = 3;
+
+    /** Of the wrong ones, those that lie nearest. */
+    private static final int NEAR = 3;
+
+    /** Most of one kind. */
+    private static final int OF_A_KIND = 2;
+
+    /** Drawings before a seed is given up. */
+    private static final int TRIES = 60;
+
+    private static final int NOTHING = -1;
+
     private final List<Cause> causes = new ArrayList<>();
     private final List<Shown> table;
+    private final List<Integer> visible = new ArrayList<>();
+    private final Eye eye;
+    private final RowChoice rowChoice;
 
     private Rehearsal(Plan plan, Situation situation) {
-        this.plan = plan;
+        this.eye = new Eye(plan);
         Slips.of(plan).stream()
                 .filter(slip -> slip.kind() != SlipKind.NEIGHBOUR_BRANCH)
                 .forEach(causes::add);
         causes.addAll(Faults.of(plan));
         this.table = Shown.of(plan, situation, causes);
+        this.rowChoice = new RowChoice(table, eye);
+        for (int i = 0; i < causes.size(); i++) {
+            int cause = i;
+            if (table.stream().anyMatch(row -> rowChoice.moved(row, cause))) {
+                visible.add(i);
+            }
+        }
     }
 
     /** A rehearsal of a plan: make it once, then draw as many sheets as wanted. */
@@ -58,165 +78,166 @@ public final class Rehearsal {
         return List.copyOf(causes);
     }
 
+    /** Those that a person sees in some reading: only they are hidden. */
+    public List<Cause> visible() {
+        return visible.stream().map(causes::get).toList();
+    }
+
     /**
-     * The sheet of a seed.
+     * The sheet of a seed, the same for the same plan and seed.
      *
-     * @return empty where nothing that can go wrong with this plan shows in a reading
+     * @return empty where too little that can go wrong with this plan shows in a reading
      */
     public Optional<Practice> sheet(long seed) {
-        SplittableRandom random = new SplittableRandom(seed);
-        List<Integer> visible = new ArrayList<>();
-        for (int i = 0; i < causes.size(); i++) {
-            if (shows(i)) {
-                visible.add(i);
+        Random random = new Random(mixed(seed));
+        // One sheet in eight has nothing wrong.
+        boolean nothing = random.nextInt(8) == 0;
+        for (int i = 0; i < TRIES && !visible.isEmpty(); i++) {
+            int hidden = nothing ? NOTHING : drawn(visible, random);
+            Optional<Practice> practice = sheet(seed, hidden, random);
+            if (practice.isPresent()) {
+                return practice;
             }
         }
-        if (visible.isEmpty()) {
-            return Optional.empty();
-        }
-        // One sheet in eight has nothing wrong.
-        int hidden = random.nextInt(8) == 0 ? -1 : drawn(visible, random);
-        List<Shown> rows = rows(hidden, random);
-        Map<String, Double> now = new LinkedHashMap<>();
+        return Optional.empty();
+    }
+
+    /** Seeds in a row must not begin alike; the constants are those of a common mixing function for 64 bits (SplitMix). */
+    private static long mixed(long seed) {
+        long z = seed + 0x9E3779B97F4A7C15L;
+        z = (z ^ z >>> 30) * 0xBF58476D1CE4E5B9L;
+        z = (z ^ z >>> 27) * 0x94D049BB133111EBL;
+        return z ^ z >>> 31;
+    }
+
+    private Optional<Practice> sheet(long seed, int hidden, Random random) {
+        List<Shown> rows = rowChoice.rows(hidden, random);
+        Map<Shown, Display> now = new HashMap<>();
         List<Practice.Row> written = new ArrayList<>();
         for (Shown row : rows) {
-            double exact = value(row, hidden);
-            double read = exact + (random.nextDouble() - 0.5) * accuracy(row, exact);
-            Dimension dimension = Amounts.dimension(row.reading().obligation());
-            Quantity rounded = Amounts.rounded(dimension, Math.max(0, read));
-            now.put(row.reading().id(), rounded.inSi());
-            written.add(new Practice.Row(row.reading().id(), Amounts.rounded(dimension, row.planned()), rounded));
+            double exact = RowChoice.value(row, hidden);
+            double read = exact
+                    + (random.nextDouble() - 0.5)
+                            * eye.accuracy(row.reading().obligation(), exact);
+            Display display = eye.display(row.reading().obligation(), exact == 0 ? 0 : read);
+            now.put(row, display);
+            written.add(new Practice.Row(
+                    row.reading().id(),
+                    eye.display(row.reading().obligation(), row.planned()),
+                    display,
+                    eye.apart(row.reading().obligation(), row.planned(), display)));
         }
+        boolean sound = explains(hidden, rows, now)
+                && (hidden == NOTHING || !against(NOTHING, rows, now).isEmpty());
+        if (!sound) {
+            return Optional.empty();
+        }
+        Map<Integer, List<Practice.Against>> apart = new HashMap<>();
         List<Integer> others = new ArrayList<>();
         List<Cause> alike = new ArrayList<>();
         for (int i = 0; i < causes.size(); i++) {
-            if (i != hidden && explains(i, rows, now)) {
-                alike.add(causes.get(i));
-            } else if (i != hidden) {
+            List<Practice.Against> against = i == hidden ? List.of() : against(i, rows, now);
+            if (!against.isEmpty()) {
+                apart.put(i, against);
                 others.add(i);
+            } else if (i != hidden) {
+                alike.add(causes.get(i));
             }
         }
-        boolean nothing = hidden >= 0 && !explains(-1, rows, now);
-        return Optional.of(offered(seed, written, hidden, others, nothing, alike, random));
+        List<Integer> chosen = offered(hidden, rows, others, apart, random);
+        if (hidden != NOTHING) {
+            chosen.add(NOTHING);
+            apart.put(NOTHING, against(NOTHING, rows, now));
+        }
+        if (chosen.size() < FEWEST) {
+            return Optional.empty();
+        }
+        List<Integer> shuffled = shuffled(chosen, random);
+        List<Practice.Choice> choices = shuffled.stream()
+                .map(i -> new Practice.Choice(
+                        i == NOTHING ? Optional.empty() : Optional.of(causes.get(i)), apart.getOrDefault(i, List.of())))
+                .toList();
+        return Optional.of(new Practice(seed, written, choices, shuffled.indexOf(hidden), alike));
+    }
+
+    private static List<Integer> shuffled(List<Integer> places, Random random) {
+        List<Integer> left = new ArrayList<>(places);
+        List<Integer> shuffled = new ArrayList<>();
+        while (!left.isEmpty()) {
+            shuffled.add(left.remove(random.nextInt(left.size())));
+        }
+        return shuffled;
+    }
+
+    /** The hidden one, some that lie near it, and some more; those that move no reading of the sheet only where others lack. */
+    private List<Integer> offered(
+            int hidden,
+            List<Shown> rows,
+            List<Integer> others,
+            Map<Integer, List<Practice.Against>> apart,
+            Random random) {
+        List<Integer> mixed = shuffled(others, random);
+        List<Integer> busy = new ArrayList<>(mixed.stream()
+                .filter(i -> rows.stream().anyMatch(row -> rowChoice.moved(row, i)))
+                .toList());
+        List<Integer> near = busy.stream()
+                .sorted(Comparator.comparingInt(i -> apart.get(i).size()))
+                .toList();
+        List<Integer> chosen = new ArrayList<>(List.of(hidden));
+        int wanted = CHOICES - (hidden == NOTHING ? 0 : 1);
+        take(near, chosen, Math.min(wanted, 1 + NEAR));
+        busy.removeAll(chosen);
+        while (chosen.size() < wanted && !busy.isEmpty()) {
+            int next = drawn(busy, random);
+            busy.remove(Integer.valueOf(next));
+            take(List.of(next), chosen, wanted);
+        }
+        take(mixed, chosen, Math.min(wanted, FEWEST + 1));
+        return chosen;
+    }
+
+    private void take(List<Integer> from, List<Integer> chosen, int upTo) {
+        for (int next : from) {
+            long ofKind = chosen.stream()
+                    .filter(i -> i != NOTHING && kind(i).equals(kind(next)))
+                    .count();
+            if (chosen.size() < upTo && ofKind < OF_A_KIND && !chosen.contains(next)) {
+                chosen.add(next);
+            }
+        }
     }
 
     /** The kind is drawn first, so that many wires of one part do not crowd out the rest. */
-    private int drawn(List<Integer> among, SplittableRandom random) {
-        List<String> kinds =
-                among.stream().map(i -> kind(causes.get(i))).distinct().toList();
-        String kind = kinds.get(random.nextInt(kinds.size()));
-        List<Integer> those =
-                among.stream().filter(i -> kind(causes.get(i)).equals(kind)).toList();
+    private int drawn(List<Integer> among, Random random) {
+        Set<String> kinds = new LinkedHashSet<>();
+        among.forEach(i -> kinds.add(kind(i)));
+        String kind = List.copyOf(kinds).get(random.nextInt(kinds.size()));
+        List<Integer> those = among.stream().filter(i -> kind(i).equals(kind)).toList();
         return those.get(random.nextInt(those.size()));
     }
 
-    private static String kind(Cause cause) {
-        return cause instanceof Slip slip
+    private String kind(int cause) {
+        Cause which = causes.get(cause);
+        return which instanceof Slip slip
                 ? slip.kind().word()
-                : ((leadwright.planner.mistake.Fault) cause).kind().word();
+                : ((Fault) which).kind().word();
     }
 
-    private Practice offered(
-            long seed,
-            List<Practice.Row> rows,
-            int hidden,
-            List<Integer> others,
-            boolean nothing,
-            List<Cause> alike,
-            SplittableRandom random) {
-        List<Integer> chosen = new ArrayList<>(List.of(hidden));
-        if (nothing) {
-            chosen.add(-1);
-        }
-        List<Integer> left = new ArrayList<>(others);
-        List<String> kinds = new ArrayList<>();
-        while (chosen.size() < CHOICES && !left.isEmpty()) {
-            int next = drawn(left, random);
-            left.remove(Integer.valueOf(next));
-            String kind = kind(causes.get(next));
-            // Two of a kind at most.
-            if (kinds.stream().filter(kind::equals).count() < 2) {
-                chosen.add(next);
-                kinds.add(kind);
-            }
-        }
-        List<Integer> shuffled = new ArrayList<>();
-        while (!chosen.isEmpty()) {
-            shuffled.add(chosen.remove(random.nextInt(chosen.size())));
-        }
-        List<Optional<Cause>> choices = shuffled.stream()
-                .map(i -> i < 0 ? Optional.<Cause>empty() : Optional.of(causes.get(i)))
+    /** Whether a cause explains what a sheet shows. */
+    private boolean explains(int cause, List<Shown> rows, Map<Shown, Display> now) {
+        return rows.stream()
+                .allMatch(row -> eye.same(row.reading().obligation(), RowChoice.value(row, cause), now.get(row)));
+    }
+
+    /** Readings that a person sees to be other than a cause gives, the clearest first. */
+    private List<Practice.Against> against(int cause, List<Shown> rows, Map<Shown, Display> now) {
+        return rows.stream()
+                .filter(row -> eye.apart(row.reading().obligation(), RowChoice.value(row, cause), now.get(row)))
+                .sorted(Comparator.comparingDouble(row ->
+                        -eye.distance(row.reading().obligation(), RowChoice.value(row, cause), now.get(row))))
+                .map(row -> new Practice.Against(
+                        row.reading().id(),
+                        eye.display(row.reading().obligation(), RowChoice.value(row, cause))))
                 .toList();
-        return new Practice(seed, rows, choices, shuffled.indexOf(hidden), alike);
-    }
-
-    /** Whether a cause moves some reading by more than the tester tells apart. */
-    private boolean shows(int cause) {
-        return table.stream().anyMatch(row -> moved(row, cause));
-    }
-
-    private boolean moved(Shown row, int cause) {
-        return Math.abs(value(row, cause) - row.planned()) > 2 * accuracy(row, row.planned());
-    }
-
-    /** What is on the sheet: earth readings, and of the others those of one hookup, where there are too many. */
-    private List<Shown> rows(int hidden, SplittableRandom random) {
-        if (table.size() <= ROWS) {
-            return table;
-        }
-        List<String> hookups = table.stream()
-                .filter(row -> hidden < 0 || moved(row, hidden))
-                .flatMap(row -> row.reading().hookup().stream())
-                .distinct()
-                .toList();
-        String hookup = hookups.isEmpty() ? "" : hookups.get(random.nextInt(hookups.size()));
-        List<Shown> telling = new ArrayList<>();
-        List<Shown> rest = new ArrayList<>();
-        for (Shown row : table) {
-            if (row.reading().hookup().equals(Optional.of(hookup))) {
-                (hidden >= 0 && moved(row, hidden) ? telling : rest).add(row);
-            }
-        }
-        List<Shown> chosen = new ArrayList<>(telling.subList(0, Math.min(telling.size(), ROWS / 2)));
-        chosen.addAll(rest.subList(0, Math.min(rest.size(), ROWS - chosen.size())));
-        return table.stream().filter(chosen::contains).toList();
-    }
-
-    /** Whether a cause explains what a sheet shows; -1 for none. */
-    private boolean explains(int cause, List<Shown> rows, Map<String, Double> now) {
-        for (Shown row : rows) {
-            double expected = value(row, cause);
-            double read = now.get(row.reading().id());
-            if (Math.abs(expected - read) > accuracy(row, Math.max(expected, read))) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** Whether one of the plan's causes explains a sheet, or nothing being wrong does. */
-    public boolean explains(Optional<Cause> cause, Practice practice) {
-        List<Shown> rows = new ArrayList<>();
-        Map<String, Double> now = new LinkedHashMap<>();
-        Map<String, Practice.Row> byReading = practice.byReading();
-        for (Shown row : table) {
-            Practice.Row written = byReading.get(row.reading().id());
-            if (written != null) {
-                rows.add(row);
-                now.put(written.reading(), written.now().inSi());
-            }
-        }
-        return explains(cause.map(causes::indexOf).orElse(-1), rows, now);
-    }
-
-    private static double value(Shown row, int cause) {
-        return cause < 0 ? row.planned() : row.shown().getOrDefault(cause, row.planned());
-    }
-
-    private double accuracy(Shown row, double value) {
-        Reading reading = row.reading();
-        boolean ohms = Amounts.dimension(reading.obligation()) == Dimension.RESISTANCE;
-        Accuracy accuracy = Amounts.accuracy(plan.kit(), ohms ? "earth" : "leakage");
-        return accuracy.reading().inSi() * Math.abs(value) + accuracy.floor().inSi();
     }
 }

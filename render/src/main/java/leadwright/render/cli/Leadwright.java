@@ -42,6 +42,7 @@ final class Leadwright {
         verbs.put("judge", planner -> new JudgeCommand());
         verbs.put("compare", planner -> new CompareCommand());
         verbs.put("kit", KitCommand::new);
+        verbs.put("rehearse", RehearseCommand::new);
         verbs.put("check", planner -> new CheckCommand());
         verbs.put("outline", planner -> new OutlineCommand());
         verbs.put("rules", planner -> new RulesCommand());
