@@ -13,7 +13,12 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import leadwright.planner.foresee.Situation;
+import leadwright.planner.rehearse.Practice;
+import leadwright.planner.rehearse.Rehearsal;
 import leadwright.render.diagram.Drawing;
+import leadwright.render.edition.PracticeKey;
+import leadwright.render.edition.PracticeSheet;
 import leadwright.render.edition.StandingEdition;
 import leadwright.render.edition.TrainingEdition;
 import leadwright.render.export.DocxExport;
@@ -43,6 +48,19 @@ class HostileEditionsTest {
         Document standing = standing(hostile, text);
         same(page(standing), page(standing(harmless, HostileTextTest.HARMLESS)), seen);
         docx(DocxExport.docx(standing, Optional.empty()), seen);
+        List<Document> practice = practice(hostile);
+        List<Document> plain = practice(harmless);
+        for (int i = 0; i < practice.size(); i++) {
+            same(page(practice.get(i)), page(plain.get(i)), seen);
+        }
+    }
+
+    /** A practice sheet and its key. */
+    private static List<Document> practice(HostileTextTest.Written written) {
+        Practice practice =
+                Rehearsal.of(written.plan(), Situation.ORDINARY).sheet(1).orElseThrow();
+        return List.of(
+                PracticeSheet.of(written.plan(), practice), PracticeKey.of(written.plan(), List.of(practice)));
     }
 
     private static Document training(HostileTextTest.Written written, String assumed) {

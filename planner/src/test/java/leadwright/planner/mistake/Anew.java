@@ -55,6 +55,8 @@ public final class Anew {
             boolean anywhere =
                     switch (arrangement.variation()) {
                         case SWITCH_OFF, IDLE_JACKS_EARTHED -> true;
+                        // Left open is what should be closed for a reading without a fault.
+                        case SUPPLY_LEFT_OPEN -> mains && reading.obligation().state().fault() == MainsState.Fault.NONE;
                         default -> mains;
                     };
             return anywhere

@@ -2,6 +2,7 @@ package leadwright.render.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import leadwright.render.paper.Block;
 import leadwright.render.paper.Words;
@@ -28,7 +29,7 @@ final class PaperText implements Block.Cases<List<String>> {
 
     @Override
     public List<String> heading(Block.Heading heading) {
-        return List.of(heading.text().toUpperCase(java.util.Locale.ROOT));
+        return List.of(heading.level() == 1 ? heading.text().toUpperCase(Locale.ROOT) : heading.text());
     }
 
     @Override

@@ -19,6 +19,8 @@ import leadwright.render.edition.PracticeAnswer;
 import leadwright.render.edition.PracticeSheet;
 import leadwright.render.export.PracticeJson;
 import leadwright.render.export.SafeWriter;
+import leadwright.render.paper.Block;
+import leadwright.render.paper.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -188,8 +190,10 @@ final class RehearseCommand extends Verb {
         } else {
             PaperText.of(PracticeSheet.onScreen(plan, practice)).forEach(this::say);
             say("");
-            say("One is right; each of the others is ruled out by a reading at least. To answer, run the same command with"
-                    + " --seed " + seed + " --answer and the letter.");
+            PaperText.of(List.of(new Block.Paragraph(Words.of("One is right: it explains every reading. Each of the others is"
+                            + " ruled out by a reading at least. To answer, run the same command with --seed "
+                            + seed + " --answer and the letter."))))
+                    .forEach(this::say);
         }
         return right ? ExitCode.DONE : ExitCode.FALLS_SHORT;
     }

@@ -223,7 +223,8 @@ record CauseExplained(String circuit, String readings, String bench) {
             case LINE_TO_PART ->
                 new CauseExplained(
                         "A resistance joins line to the inside of the applied part.",
-                        "Patient leakage of that part rises in the states in which line is live; the other parts hardly change.",
+                        "What is read at that part rises: without a source in the states in which line is live, with mains on the part"
+                                + " most where source and line stand against each other. The other parts hardly change.",
                         "Take the part off and read again; then another cable, then the part's module.");
             case PART_TO_HOUSING ->
                 new CauseExplained(

@@ -40,7 +40,7 @@ public final class PracticeKey {
         }
         page.grid(List.of("Sheet", "Right", "What it is", "How hard"), List.of(12, 10, 62, 16), rows);
         for (Practice practice : set) {
-            page.section("Sheet " + practice.seed());
+            page.section("Answer to sheet " + practice.seed());
             PracticeAnswer.write(words, practice, page);
         }
         String name = plan.device().name();

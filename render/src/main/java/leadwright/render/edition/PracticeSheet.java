@@ -1,7 +1,9 @@
 package leadwright.render.edition;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import leadwright.catalog.house.Paper;
@@ -53,14 +55,14 @@ public final class PracticeSheet {
         known();
         readings();
         page.section("What is it?");
-        page.say("One is right: it explains every reading above, within the tester's accuracy. Each of the others is ruled out by a"
-                + " reading at least, by more than a fifth and more than twice the accuracy. Write down which.");
         page.toWriteIn(
                 List.of("", "What may be the cause", "Ruled out by reading"),
                 List.of(6, 70, 24),
                 choices().stream()
                         .map(row -> List.of(row.get(0), row.get(1), Words.NONE))
                         .toList());
+        page.say("One is right: it explains every reading above, within the tester's accuracy. Each of the others is ruled out by a"
+                + " reading at least, by more than a fifth and more than twice the accuracy. Write down which.");
         page.toWriteIn(
                 List.of("Your answer", "How you would make sure at the bench", "Name", "Date"),
                 List.of(14, 46, 24, 16),
@@ -153,23 +155,32 @@ public final class PracticeSheet {
         int all = words.plan().readings().size();
         page.say(practice.rows().size() + " of the plan's " + all + " readings, under the plan's numbers and limits. The others are"
                 + " not part of this sheet.");
-        List<List<Words>> rows = new ArrayList<>();
+        Map<String, List<List<Words>>> quantities = new LinkedHashMap<>();
         for (Practice.Row row : practice.rows()) {
-            Reading reading = words.reading(row.reading());
-            Obligation what = reading.obligation();
-            rows.add(List.of(
-                    Words.strong(row.reading()),
-                    Words.of(words.words().what(what, reading.hookup().flatMap(words.plan()::hookup)) + hookup(reading)),
-                    Words.of(words.words().quantity(what)),
-                    Words.of(words.words().state(what)),
-                    Words.of(words.shows(row.reading(), row.before())),
-                    Words.strong(words.shows(row.reading(), row.now())),
-                    Words.of(words.limit(row.reading()))));
+            Obligation what = words.reading(row.reading()).obligation();
+            quantities
+                    .computeIfAbsent(words.quantity(what), each -> new ArrayList<>())
+                    .add(reading(row));
         }
-        page.grid(
-                List.of("No.", "What is joined to what", "Quantity", "State", "Last year", "Now", "Limit"),
-                List.of(8, 25, 18, 17, 11, 11, 10),
-                rows);
+        quantities.forEach((quantity, rows) -> {
+            page.part(quantity);
+            page.grid(
+                    List.of("No.", "What is joined to what", "State", "Last year", "Now", "Limit"),
+                    List.of(8, 33, 22, 12, 12, 13),
+                    rows);
+        });
+    }
+
+    private List<Words> reading(Practice.Row row) {
+        Reading reading = words.reading(row.reading());
+        Obligation what = reading.obligation();
+        return List.of(
+                Words.strong(row.reading()),
+                Words.of(words.words().what(what, reading.hookup().flatMap(words.plan()::hookup)) + hookup(reading)),
+                Words.of(words.words().state(what) + Editions.source(what)),
+                Words.of(words.shows(row.reading(), row.before())),
+                Words.strong(words.shows(row.reading(), row.now())),
+                Words.of(words.limit(row.reading())));
     }
 
     private String hookup(Reading reading) {

@@ -2,9 +2,10 @@ package leadwright.render.edition;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Locale;
 import leadwright.catalog.kit.Accuracy;
 import leadwright.catalog.quantity.Dimension;
+import leadwright.catalog.quantity.Quantity;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.planner.Plan;
 import leadwright.planner.foresee.Amounts;
@@ -49,20 +50,30 @@ final class PracticeWords {
                 .orElseThrow();
     }
 
-    /** What is read: {@code ECG, all 10: jack 1 to the rest; patient leakage, a.c.; NORMAL, no fault}. */
+    /** What is read: {@code ECG, all 10, patient leakage, a.c., NORMAL, no fault}. */
     String what(String reading) {
         Obligation what = reading(reading).obligation();
-        return words.what(what) + ", " + small(words.quantity(what)) + ", " + words.state(what);
+        return words.what(what) + ", " + small(quantity(what)) + ", " + words.state(what) + Editions.source(what);
+    }
+
+    /** The quantity with its method and component, without the polarity of a source. */
+    String quantity(Obligation what) {
+        String method = what.method().map(each -> ", " + each.word() + " method").orElse("");
+        String component =
+                what.component().map(each -> ", " + Editions.component(each)).orElse("");
+        return words.named(what.quantity()) + method + component;
     }
 
     private static String small(String quantity) {
-        return quantity.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + quantity.substring(1);
+        return quantity.substring(0, 1).toLowerCase(Locale.ROOT) + quantity.substring(1);
     }
 
     /** What the display says. */
     String shows(String reading, Display display) {
         if (display instanceof Display.Amount amount) {
-            return words.amount(amount.quantity());
+            Quantity quantity = amount.quantity();
+            String nothing = quantity.dimension() == Dimension.RESISTANCE ? "0\u00a0mΩ" : "0\u00a0µA";
+            return quantity.amount() == 0 ? nothing : words.amount(quantity);
         }
         boolean insulation = reading(reading).obligation().quantity() == QuantityKind.INSULATION_RESISTANCE;
         return insulation ? "above range" : "no path";
@@ -111,13 +122,5 @@ final class PracticeWords {
     /** {@code sheet 17 of plan 4fd45d4c}. */
     String name(Practice practice) {
         return "sheet " + practice.seed() + " of plan " + words.fingerprint();
-    }
-
-    Optional<String> hookups(Practice practice) {
-        List<String> ids = practice.rows().stream()
-                .flatMap(row -> reading(row.reading()).hookup().stream())
-                .distinct()
-                .toList();
-        return ids.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", ids));
     }
 }

@@ -23,7 +23,7 @@ class CommandsTest {
     private Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"plan", "judge", "compare", "check", "outline", "rules"})
+    @ValueSource(strings = {"plan", "judge", "compare", "rehearse", "check", "outline", "rules"})
     void everyCommandExplainsItselfWithAnExampleAndItsExitCodes(String command) {
         Run run = Run.of(command, "--help");
         assertThat(run.code()).isZero();
@@ -41,7 +41,7 @@ class CommandsTest {
         Run run = Run.of();
         assertThat(run.code()).isZero();
         assertThat(run.out())
-                .contains("plan ", "judge ", "compare ", "check ", "outline ", "rules ", "generate-completion");
+                .contains("plan ", "judge ", "compare ", "rehearse ", "check ", "outline ", "rules ", "generate-completion");
         assertThat(run.out()).containsPattern("(?s)0 .*1 .*2 .*3 .*4 ");
     }
 
@@ -75,11 +75,16 @@ class CommandsTest {
                     plan d --json=maybe           | --json takes no value
                     plan d e                      | 'e' is one argument too many
                     plan d --edtion bench         | there is no option '--edtion'; there are: --edition, --formats, --help
+                    rehearse d --seed seven       | --seed: 'seven' is no seed; write a whole number from 0 to 999999999
+                    rehearse d --seed 1.5         | --seed: '1.5' is no seed; write a whole number from 0 to 999999999
+                    rehearse d --sheets 0         | --sheets: '0' is no number of sheets; write a whole number from 1 to 60
+                    rehearse d --sheets 61        | --sheets: '61' is no number of sheets; write a whole number from 1 to 60
+                    rehearse                      | DEVICE
                     plan                          | DEVICE
                     check                         | FILE
                     outline nope                  | there are: defibrillator-monitor
                     rules iec-1                   | there are: iec-62353-2014, iec-60601-1-ed3
-                    frob                          | there is no command 'frob'; there are: plan, judge, compare, kit, check, outline, rules
+                    frob                          | there is no command 'frob'; there are: plan, judge, compare, kit, rehearse, check, outline, rules
                     """)
     void aBadValueGivesOneClearLine(String line, String says) {
         Run run = Run.of(line.split(" +"));

@@ -5,9 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.LongStream;
 import leadwright.catalog.house.Paper;
+import leadwright.planner.Plan;
+import leadwright.planner.foresee.Situation;
 import leadwright.planner.judge.TestRecord;
+import leadwright.planner.rehearse.Practice;
+import leadwright.planner.rehearse.Rehearsal;
 import leadwright.render.Records;
+import leadwright.render.SamplePlans;
+import leadwright.render.edition.PracticeKey;
+import leadwright.render.edition.PracticeSheet;
 import leadwright.render.edition.SmallEditions;
 import leadwright.render.paper.Document;
 import leadwright.render.sheet.DocumentPage;
@@ -56,6 +64,21 @@ class PdfConformanceTest {
                         .as(document.kind())
                         .isEmpty();
             }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"PDFUA_1", "PDFA_2_U"})
+    void a_class_set_of_practice_sheets_does_too(PDFAFlavour flavour) throws Exception {
+        Plan plan = SamplePlans.of("brindlewick-ward-monitor", "k1-marrowgate-bench", "iec-62353-2014");
+        Rehearsal rehearsal = Rehearsal.of(plan, Situation.ORDINARY);
+        List<Practice> set = LongStream.of(17, 18)
+                .mapToObj(seed -> rehearsal.sheet(seed).orElseThrow())
+                .toList();
+        for (Document document : List.of(
+                PracticeSheet.of(plan, set.get(0)), PracticeSheet.of(plan, set.get(1)), PracticeKey.of(plan, set))) {
+            byte[] pdf = PdfExport.pdf(DocumentPage.xhtml(document), Optional.empty());
+            assertThat(complaints(pdf, flavour)).as(document.kind()).isEmpty();
         }
     }
 
