@@ -120,7 +120,8 @@ class ArchitectureTest {
     void packagesFormNoCycles() {
         slices().matching("leadwright.catalog.(*)..").should().beFreeOfCycles().check(house);
         slices().matching("leadwright.render.(*)..").should().beFreeOfCycles().check(house);
-        slices().matching("leadwright.planner.(oblige|wire|order|plan|file|judge|compare|circuit|foresee|mistake|rehearse)..")
+        slices().matching(
+                        "leadwright.planner.(oblige|wire|order|plan|file|judge|compare|circuit|foresee|mistake|rehearse)..")
                 .should()
                 .beFreeOfCycles()
                 .check(house);

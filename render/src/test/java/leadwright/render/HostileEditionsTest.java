@@ -59,8 +59,7 @@ class HostileEditionsTest {
     private static List<Document> practice(HostileTextTest.Written written) {
         Practice practice =
                 Rehearsal.of(written.plan(), Situation.ORDINARY).sheet(1).orElseThrow();
-        return List.of(
-                PracticeSheet.of(written.plan(), practice), PracticeKey.of(written.plan(), List.of(practice)));
+        return List.of(PracticeSheet.of(written.plan(), practice), PracticeKey.of(written.plan(), List.of(practice)));
     }
 
     private static Document training(HostileTextTest.Written written, String assumed) {

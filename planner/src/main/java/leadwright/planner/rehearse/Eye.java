@@ -34,9 +34,8 @@ final class Eye {
     }
 
     private Accuracy stated(Obligation what) {
-        String function = what.quantity() == QuantityKind.INSULATION_RESISTANCE
-                ? "insulation"
-                : ohms(what) ? "earth" : "leakage";
+        String function =
+                what.quantity() == QuantityKind.INSULATION_RESISTANCE ? "insulation" : ohms(what) ? "earth" : "leakage";
         return Amounts.accuracy(plan.kit(), function);
     }
 
@@ -54,8 +53,8 @@ final class Eye {
             return new Display.Open();
         }
         Dimension dimension = Amounts.dimension(what);
-        double finest = Math.pow(
-                10, Math.floor(Math.log10(Math.max(stated(what).floor().inSi(), dimension.toSi()) / 2)));
+        double finest =
+                Math.pow(10, Math.floor(Math.log10(Math.max(stated(what).floor().inSi(), dimension.toSi()) / 2)));
         double last = Math.min(finest, ohms(what) ? LAST_OHMS : LAST_AMPERES);
         double digits = Math.rint(Math.max(0, value) / last) * last;
         Quantity rounded = Amounts.rounded(dimension, digits);
@@ -90,7 +89,8 @@ final class Eye {
 
     /** How far a value is from what is displayed, for the choice of the reading that tells most; 1 is most. */
     double distance(Obligation what, double value, Display display) {
-        double read = display instanceof Display.Amount amount ? amount.quantity().inSi() : OPEN;
+        double read =
+                display instanceof Display.Amount amount ? amount.quantity().inSi() : OPEN;
         double larger = Math.max(value, read);
         return larger <= accuracy(what, 0) ? 0 : Math.abs(value - read) / (larger + accuracy(what, 0));
     }

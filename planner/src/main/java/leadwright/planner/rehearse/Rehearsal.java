@@ -117,8 +117,7 @@ public final class Rehearsal {
         for (Shown row : rows) {
             double exact = RowChoice.value(row, hidden);
             double read = exact
-                    + (random.nextDouble() - 0.5)
-                            * eye.accuracy(row.reading().obligation(), exact);
+                    + (random.nextDouble() - 0.5) * eye.accuracy(row.reading().obligation(), exact);
             Display display = eye.display(row.reading().obligation(), exact == 0 ? 0 : read);
             now.put(row, display);
             written.add(new Practice.Row(
@@ -169,7 +168,7 @@ public final class Rehearsal {
         return shuffled;
     }
 
-    /** The hidden one, some that lie near it, and some more; those that move no reading of the sheet only where others lack. */
+    /** The hidden one, some that lie near it, and some more; at most one that moves no reading of the sheet, but where others lack. */
     private List<Integer> offered(
             int hidden,
             List<Shown> rows,
@@ -186,6 +185,11 @@ public final class Rehearsal {
         List<Integer> chosen = new ArrayList<>(List.of(hidden));
         int wanted = CHOICES - (hidden == NOTHING ? 0 : 1);
         take(near, chosen, Math.min(wanted, 1 + NEAR));
+        List<Integer> silent = mixed.stream().filter(i -> !near.contains(i)).toList();
+        // On every second sheet one that moves nothing: what has no trace cannot be what left one.
+        if (!silent.isEmpty() && random.nextBoolean()) {
+            take(List.of(drawn(silent, random)), chosen, wanted);
+        }
         busy.removeAll(chosen);
         while (chosen.size() < wanted && !busy.isEmpty()) {
             int next = drawn(busy, random);
@@ -233,11 +237,10 @@ public final class Rehearsal {
     private List<Practice.Against> against(int cause, List<Shown> rows, Map<Shown, Display> now) {
         return rows.stream()
                 .filter(row -> eye.apart(row.reading().obligation(), RowChoice.value(row, cause), now.get(row)))
-                .sorted(Comparator.comparingDouble(row ->
-                        -eye.distance(row.reading().obligation(), RowChoice.value(row, cause), now.get(row))))
+                .sorted(Comparator.comparingDouble(
+                        row -> -eye.distance(row.reading().obligation(), RowChoice.value(row, cause), now.get(row))))
                 .map(row -> new Practice.Against(
-                        row.reading().id(),
-                        eye.display(row.reading().obligation(), RowChoice.value(row, cause))))
+                        row.reading().id(), eye.display(row.reading().obligation(), RowChoice.value(row, cause))))
                 .toList();
     }
 }

@@ -52,18 +52,14 @@ public final class Anew {
         }
         if (effect instanceof Effect.Arrangement arrangement) {
             boolean mains = reading.obligation().state().polarity() != MainsState.Polarity.NONE;
-            boolean anywhere =
-                    switch (arrangement.variation()) {
-                        case SWITCH_OFF, IDLE_JACKS_EARTHED -> true;
-                        // Left open is what should be closed for a reading without a fault.
-                        case SUPPLY_LEFT_OPEN -> mains && reading.obligation().state().fault() == MainsState.Fault.NONE;
-                        default -> mains;
-                    };
+            boolean anywhere = switch (arrangement.variation()) {
+                case SWITCH_OFF, IDLE_JACKS_EARTHED -> true;
+                // Left open is what should be closed for a reading without a fault.
+                case SUPPLY_LEFT_OPEN -> mains && reading.obligation().state().fault() == MainsState.Fault.NONE;
+                default -> mains;
+            };
             return anywhere
-                    ? setups.of(
-                                    reading.obligation(),
-                                    reading.hookup().flatMap(plan::hookup),
-                                    arrangement.variation())
+                    ? setups.of(reading.obligation(), reading.hookup().flatMap(plan::hookup), arrangement.variation())
                             .map(Setup::nominal)
                     : Optional.of(setup.nominal());
         }

@@ -190,9 +190,10 @@ final class RehearseCommand extends Verb {
         } else {
             PaperText.of(PracticeSheet.onScreen(plan, practice)).forEach(this::say);
             say("");
-            PaperText.of(List.of(new Block.Paragraph(Words.of("One is right: it explains every reading. Each of the others is"
-                            + " ruled out by a reading at least. To answer, run the same command with --seed "
-                            + seed + " --answer and the letter."))))
+            PaperText.of(List.of(new Block.Paragraph(
+                            Words.of("One is right: it explains every reading. Each of the others is"
+                                    + " ruled out by a reading at least. To answer, run the same command with --seed "
+                                    + seed + " --answer and the letter."))))
                     .forEach(this::say);
         }
         return right ? ExitCode.DONE : ExitCode.FALLS_SHORT;

@@ -15,7 +15,8 @@ import leadwright.planner.mistake.SlipKind;
  */
 record CauseExplained(String circuit, String readings, String bench) {
 
-    private static final String TICK = "Read the state on the tester before each group of readings, and tick it on the sheet.";
+    private static final String TICK =
+            "Read the state on the tester before each group of readings, and tick it on the sheet.";
 
     static CauseExplained of(Cause cause) {
         if (cause instanceof Fault fault) {
@@ -23,8 +24,13 @@ record CauseExplained(String circuit, String readings, String bench) {
         }
         SlipKind kind = ((Slip) cause).kind();
         return switch (kind) {
-            case WIRE_OFF, NEIGHBOUR_BRANCH, WRONG_BUNDLE, TRUNK_OFF, BUNDLES_SWAPPED, POOR_CONTACT, IDLE_JACKS_EARTHED ->
-                wiring(kind);
+            case WIRE_OFF,
+                    NEIGHBOUR_BRANCH,
+                    WRONG_BUNDLE,
+                    TRUNK_OFF,
+                    BUNDLES_SWAPPED,
+                    POOR_CONTACT,
+                    IDLE_JACKS_EARTHED -> wiring(kind);
             case CLIP_ON_PAINT, CLIP_ELSEWHERE, TOOL_IN_JAWS, NULL_WITH_CORD, SECOND_WAY_TO_EARTH -> earth(kind);
             default -> state(kind);
         };
@@ -97,7 +103,7 @@ record CauseExplained(String circuit, String readings, String bench) {
                 new CauseExplained(
                         "Another path, as good as the right one, is read in its place.",
                         "The reading looks right: it is the right reading of another part.",
-                        "Look at the clip: is it on the part that the row names?");
+                        "Look at the clip: it belongs on the part that the row names.");
             case TOOL_IN_JAWS ->
                 new CauseExplained(
                         "The tool and one contact more lie in series, behind the null.",

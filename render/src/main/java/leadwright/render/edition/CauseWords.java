@@ -63,8 +63,8 @@ final class CauseWords {
         if (cause instanceof Fault && reading(thing).isPresent()) {
             return place(thing);
         }
-        boolean connection =
-                plan.device().connections().stream().anyMatch(each -> each.name().equals(thing));
+        boolean connection = plan.device().connections().stream()
+                .anyMatch(each -> each.name().equals(thing));
         if (connection) {
             return isPlace(thing) ? words.wire(thing) : words.group(thing) + " " + words.wire(thing);
         }
@@ -88,7 +88,8 @@ final class CauseWords {
             case IDLE_JACKS_EARTHED ->
                 words.say("The tester holds jacks that a reading does not use at earth, though they should be open");
             case CLIP_ON_PAINT ->
-                words.say("The earth clip sits on paint, or on metal that floats, instead of on ") + place(things.get(0));
+                words.say("The earth clip sits on paint, or on metal that floats, instead of on ")
+                        + place(things.get(0));
             case CLIP_ELSEWHERE ->
                 words.say("The earth clip sits on the stud or on another earthed part, instead of on ")
                         + place(things.get(0));
@@ -96,11 +97,10 @@ final class CauseWords {
                 words.say("A tool is held in the jaws of the earth clip to reach ") + place(things.get(0));
             case NULL_WITH_CORD -> "The leads were nulled with the device's own cord in the path";
             case SECOND_WAY_TO_EARTH ->
-                words.say(
-                        "Something else joins the housing to earth during the "
-                                + (slip.hookup().isPresent() ? "earth" : "leakage")
-                                + " readings: a cable, a rail, a hose, a metal bench"
-                                + (slip.hookup().isPresent() ? "" : " or the earth lead"));
+                words.say("Something else joins the housing to earth during the "
+                        + (slip.hookup().isPresent() ? "earth" : "leakage")
+                        + " readings: a cable, a rail, a hose, a metal bench"
+                        + (slip.hookup().isPresent() ? "" : " or the earth lead"));
             case SWITCH_OFF -> "The device's main switch is off";
             default -> state(slip.kind());
         };
@@ -117,11 +117,13 @@ final class CauseWords {
                         "The supply conductor was left open: readings without a fault were taken with it open";
                     case EARTH_NOT_OPENED ->
                         "The earth was not opened: what is written under EARTH OPEN was read with it closed";
-                    case EARTH_LEFT_OPEN -> "The earth was left open: readings that want it closed were taken with it open";
+                    case EARTH_LEFT_OPEN ->
+                        "The earth was left open: readings that want it closed were taken with it open";
                     case SUPPLY_NOT_EARTHED ->
                         "The bench is fed by an isolated supply or an inverter: neither conductor is tied to earth";
                     case WALL_EXCHANGED -> "Line and neutral are exchanged in the wall outlet that feeds the tester";
-                    case WRONG_VOLTAGE -> "The bench is fed with 120 V at 60 Hz where the plan counts on 230 V at 50 Hz";
+                    case WRONG_VOLTAGE ->
+                        "The bench is fed with 120 V at 60 Hz where the plan counts on 230 V at 50 Hz";
                     case SECOND_DEVICE -> "A second device is plugged into the same outlet of the tester";
                     case FUSE_BLOWN -> "The tester's input fuse is blown, or a relay in it is stuck";
                     default -> throw new IllegalArgumentException("no sentence for " + kind);
@@ -133,8 +135,8 @@ final class CauseWords {
         return switch (fault.kind()) {
             case CORD_WORN ->
                 words.say("The earth conductor of the supply cord is worn, or one of its contacts is corroded");
-            case JOINT_WORN -> words.say("An earth joint inside the device, on the way to ") + place(things.get(0))
-                    + ", is corroded";
+            case JOINT_WORN ->
+                words.say("An earth joint inside the device, on the way to ") + place(things.get(0)) + ", is corroded";
             case LINE_TO_HOUSING -> "The insulation between line and the housing is damp or damaged";
             case NEUTRAL_TO_HOUSING -> "The insulation between neutral and the housing is damp or damaged";
             case LINE_TO_METAL -> "The insulation between line and " + words.place(things.get(0)) + " is damaged";
@@ -172,10 +174,7 @@ final class CauseWords {
     /** What an earth reading is of. */
     private String place(String id) {
         return reading(id)
-                .map(each -> each.obligation()
-                        .place()
-                        .map(words::place)
-                        .orElseGet(() -> words.what(each.obligation())))
+                .map(each -> each.obligation().place().map(words::place).orElseGet(() -> words.what(each.obligation())))
                 .map(name -> name + " (reading " + id + ")")
                 .orElse(id);
     }

@@ -25,11 +25,13 @@ public final class PracticeKey {
         page.section("The answers");
         page.notice(Words.strong("For the trainer: not to be handed out. ")
                 .then("The readings of all sheets are invented; nothing here is a record of a device."));
-        page.say("Plan " + plan.fingerprint() + ". A sheet's number is the seed from which it was made: the same seed, the same files"
+        page.say("Plan " + plan.fingerprint()
+                + ". A sheet's number is the seed from which it was made: the same seed, the same files"
                 + " and the same program give the same sheet.");
-        page.say("Each sheet has one choice that explains its readings. That no other choice does was found by solving the circuit"
-                + " of every reading with every choice. Hard is a sheet on which one reading alone rules out the wrong choice"
-                + " that lies nearest, middling one on which two to four do.");
+        page.say(
+                "Each sheet has one choice that explains its readings. That no other choice does was found by solving the circuit"
+                        + " of every reading with every choice. Hard is a sheet on which one reading alone rules out the wrong choice"
+                        + " that lies nearest, middling one on which two to four do.");
         List<List<Words>> rows = new ArrayList<>();
         for (Practice practice : set) {
             rows.add(List.of(
@@ -51,8 +53,9 @@ public final class PracticeKey {
                 plan.house().paper() == Paper.LETTER,
                 Editions.brief(name) + ", answer key, plan " + words.words().fingerprint(),
                 words.words()
-                        .say("For training of qualified persons, under supervision. Defers to the device's own instructions and local"
-                                + " codes."),
+                        .say(
+                                "For training of qualified persons, under supervision. Defers to the device's own instructions and local"
+                                        + " codes."),
                 PracticeWords.MARK,
                 page.blocks());
     }

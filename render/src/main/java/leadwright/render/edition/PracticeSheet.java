@@ -61,8 +61,9 @@ public final class PracticeSheet {
                 choices().stream()
                         .map(row -> List.of(row.get(0), row.get(1), Words.NONE))
                         .toList());
-        page.say("One is right: it explains every reading above, within the tester's accuracy. Each of the others is ruled out by a"
-                + " reading at least, by more than a fifth and more than twice the accuracy. Write down which.");
+        page.say(
+                "One is right: it explains every reading above, within the tester's accuracy. Each of the others is ruled out by a"
+                        + " reading at least, by more than a fifth and more than twice the accuracy. Write down which.");
         page.toWriteIn(
                 List.of("Your answer", "How you would make sure at the bench", "Name", "Date"),
                 List.of(14, 46, 24, 16),
@@ -75,8 +76,9 @@ public final class PracticeSheet {
                 plan.house().paper() == Paper.LETTER,
                 Editions.brief(plan.device().name()) + ", practice " + words.name(practice),
                 words.words()
-                        .say("For training of qualified persons, under supervision. Defers to the device's own instructions and local"
-                                + " codes."),
+                        .say(
+                                "For training of qualified persons, under supervision. Defers to the device's own instructions and local"
+                                        + " codes."),
                 PracticeWords.MARK,
                 page.blocks());
     }
@@ -99,12 +101,13 @@ public final class PracticeSheet {
         List<Words> lines = new ArrayList<>();
         lines.add(Words.of("Device: ")
                 .bold(plan.device().name())
-                .then(", " + words.words().classAndTypes() + ". Bench kit: " + plan.kit().name() + ". Rules: "
-                        + plan.rules().name() + "."));
-        lines.add(Words.of("Last year this device was good, and nobody slipped: 'last year' is what was read then. 'Now' is today's"
-                + " reading, by the same plan, with the same kit, mains voltage and temperature."));
-        lines.add(
-                Words.of("Since then one thing at most has gone wrong: a slip of whoever connected and read, or a fault of the"
+                .then(", " + words.words().classAndTypes() + ". Bench kit: "
+                        + plan.kit().name() + ". Rules: " + plan.rules().name() + "."));
+        lines.add(Words.of(
+                "Last year this device was good, and nobody slipped: 'last year' is what was read then. 'Now' is today's"
+                        + " reading, by the same plan, with the same kit, mains voltage and temperature."));
+        lines.add(Words.of(
+                "Since then one thing at most has gone wrong: a slip of whoever connected and read, or a fault of the"
                         + " device."));
         lines.addAll(words.accuracies(practice));
         page.items(lines);
@@ -153,8 +156,8 @@ public final class PracticeSheet {
     private void readings() {
         page.section("The readings");
         int all = words.plan().readings().size();
-        page.say(practice.rows().size() + " of the plan's " + all + " readings, under the plan's numbers and limits. The others are"
-                + " not part of this sheet.");
+        page.say(practice.rows().size() + " of the plan's " + all
+                + " readings, under the plan's numbers and limits. The others are" + " not part of this sheet.");
         Map<String, List<List<Words>>> quantities = new LinkedHashMap<>();
         for (Practice.Row row : practice.rows()) {
             Obligation what = words.reading(row.reading()).obligation();

@@ -1,5 +1,7 @@
 package leadwright.render.edition;
 
+import static leadwright.catalog.rules.QuantityKind.INSULATION_RESISTANCE;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -58,7 +60,8 @@ final class PracticeWords {
 
     /** The quantity with its method and component, without the polarity of a source. */
     String quantity(Obligation what) {
-        String method = what.method().map(each -> ", " + each.word() + " method").orElse("");
+        String method =
+                what.method().map(each -> ", " + each.word() + " method").orElse("");
         String component =
                 what.component().map(each -> ", " + Editions.component(each)).orElse("");
         return words.named(what.quantity()) + method + component;
@@ -75,7 +78,7 @@ final class PracticeWords {
             String nothing = quantity.dimension() == Dimension.RESISTANCE ? "0\u00a0mΩ" : "0\u00a0µA";
             return quantity.amount() == 0 ? nothing : words.amount(quantity);
         }
-        boolean insulation = reading(reading).obligation().quantity() == QuantityKind.INSULATION_RESISTANCE;
+        boolean insulation = reading(reading).obligation().quantity() == INSULATION_RESISTANCE;
         return insulation ? "above range" : "no path";
     }
 
@@ -90,15 +93,23 @@ final class PracticeWords {
     /** Within what the tester reads, for the kinds of readings that a sheet has. */
     List<Words> accuracies(Practice practice) {
         List<Words> lines = new ArrayList<>();
-        boolean ohms = practice.rows().stream().anyMatch(row -> dimension(row) == Dimension.RESISTANCE);
-        boolean amperes = practice.rows().stream().anyMatch(row -> dimension(row) == Dimension.CURRENT);
-        if (ohms) {
-            lines.add(Words.of(words.say("Earth is read within " + accuracy("earth"))));
+        boolean insulation = practice.rows().stream().anyMatch(row -> quantity(row) == INSULATION_RESISTANCE);
+        boolean earth = practice.rows().stream()
+                .anyMatch(row -> dimension(row) == Dimension.RESISTANCE && quantity(row) != INSULATION_RESISTANCE);
+        if (earth) {
+            lines.add(Words.of(words.say("Earth is read within ") + accuracy("earth")));
         }
-        if (amperes) {
+        if (insulation) {
+            lines.add(Words.of("Insulation is read within " + accuracy("insulation")));
+        }
+        if (practice.rows().stream().anyMatch(row -> dimension(row) == Dimension.CURRENT)) {
             lines.add(Words.of("Leakage is read within " + accuracy("leakage")));
         }
         return lines;
+    }
+
+    private QuantityKind quantity(Practice.Row row) {
+        return reading(row.reading()).obligation().quantity();
     }
 
     private Dimension dimension(Practice.Row row) {
@@ -115,8 +126,9 @@ final class PracticeWords {
     /** What every sheet must say of itself. */
     Words notice() {
         return Words.strong(MARK + ". ")
-                .then("The readings are invented: calculated for one cause, or none, that is hidden in them. They were taken of"
-                        + " no device and say nothing about one.");
+                .then(
+                        "The readings are invented: calculated for one cause, or none, that is hidden in them. They were taken of"
+                                + " no device and say nothing about one.");
     }
 
     /** {@code sheet 17 of plan 4fd45d4c}. */

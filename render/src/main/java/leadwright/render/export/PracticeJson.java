@@ -74,7 +74,10 @@ public final class PracticeJson {
         out.writeStringField("state", what.state().word());
         out.writeStringField("last-year", words(row.before()));
         out.writeStringField("now", words(row.now()));
-        text("limit", what.limit().map(limit -> limit.bound().word() + " " + limit.value().text()));
+        text(
+                "limit",
+                what.limit()
+                        .map(limit -> limit.bound().word() + " " + limit.value().text()));
         out.writeEndObject();
     }
 

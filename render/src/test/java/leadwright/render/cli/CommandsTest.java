@@ -41,7 +41,15 @@ class CommandsTest {
         Run run = Run.of();
         assertThat(run.code()).isZero();
         assertThat(run.out())
-                .contains("plan ", "judge ", "compare ", "rehearse ", "check ", "outline ", "rules ", "generate-completion");
+                .contains(
+                        "plan ",
+                        "judge ",
+                        "compare ",
+                        "rehearse ",
+                        "check ",
+                        "outline ",
+                        "rules ",
+                        "generate-completion");
         assertThat(run.out()).containsPattern("(?s)0 .*1 .*2 .*3 .*4 ");
     }
 
