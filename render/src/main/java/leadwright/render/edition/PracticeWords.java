@@ -2,6 +2,7 @@ package leadwright.render.edition;
 
 import static leadwright.catalog.rules.QuantityKind.INSULATION_RESISTANCE;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -22,6 +23,9 @@ import leadwright.render.sheet.Vocabulary;
 final class PracticeWords {
 
     static final String MARK = "PRACTICE: not a record";
+
+    /** A microampere in nA. */
+    private static final long MICRO = 1_000;
 
     private final Plan plan;
     private final Vocabulary words;
@@ -74,12 +78,20 @@ final class PracticeWords {
     /** What the display says. */
     String shows(String reading, Display display) {
         if (display instanceof Display.Amount amount) {
-            Quantity quantity = amount.quantity();
-            String nothing = quantity.dimension() == Dimension.RESISTANCE ? "0\u00a0mΩ" : "0\u00a0µA";
-            return quantity.amount() == 0 ? nothing : words.amount(quantity);
+            return amount(amount.quantity());
         }
         boolean insulation = reading(reading).obligation().quantity() == INSULATION_RESISTANCE;
         return insulation ? "above range" : "no path";
+    }
+
+    /** As the tester's display has it: no current in nA, so that no factor of a thousand lies between two rows of a column. */
+    private String amount(Quantity quantity) {
+        if (quantity.dimension() == Dimension.CURRENT && quantity.amount() < MICRO) {
+            BigDecimal micro = BigDecimal.valueOf(quantity.amount()).movePointLeft(3);
+            String figures = quantity.amount() == 0 ? "0" : micro.stripTrailingZeros().toPlainString();
+            return figures + "\u00a0µA";
+        }
+        return quantity.amount() == 0 ? "0\u00a0mΩ" : words.amount(quantity);
     }
 
     String sentence(Practice.Choice choice) {
