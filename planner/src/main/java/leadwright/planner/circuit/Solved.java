@@ -99,6 +99,11 @@ public final class Solved {
      */
     public record Change(String a, String b, double siemens) {}
 
+    /** The magnitude of {@link #voltageWith}, V; NaN where the changed circuit has no one solution. */
+    public double voltsWith(List<Change> changes, String above, String below) {
+        return voltageWith(changes, above, below).getMagnitude();
+    }
+
     /**
      * Voltage between two nodes when some conductances are changed, V; by the formula of Woodbury, without solving the circuit anew.
      *

@@ -128,10 +128,7 @@ final class Reckoning {
         return base.setup()
                 .meter()
                 .pair()
-                .map(pair -> base.solved()
-                                .voltageWith(changes(base, edits), pair.above(), pair.below())
-                                .getMagnitude()
-                        * pair.factor())
+                .map(pair -> base.solved().voltsWith(changes(base, edits), pair.above(), pair.below()) * pair.factor())
                 .orElseGet(() -> rebuilt(base.setup(), edits).nominal());
     }
 

@@ -32,7 +32,8 @@ final class CauseWords {
     String sentence(Cause cause) {
         String said = cause instanceof Slip slip ? slip(slip) : fault((Fault) cause);
         // A reading's number says in which hookup it is.
-        boolean numbered = cause.things().stream().anyMatch(thing -> reading(thing).isPresent());
+        boolean numbered =
+                cause.things().stream().anyMatch(thing -> reading(thing).isPresent());
         String where = plan.hookups().size() > 1 && !numbered
                 ? cause.hookup().map(id -> " (hookup " + id + ")").orElse("")
                 : "";

@@ -88,7 +88,8 @@ final class PracticeWords {
     private String amount(Quantity quantity) {
         if (quantity.dimension() == Dimension.CURRENT && quantity.amount() < MICRO) {
             BigDecimal micro = BigDecimal.valueOf(quantity.amount()).movePointLeft(3);
-            String figures = quantity.amount() == 0 ? "0" : micro.stripTrailingZeros().toPlainString();
+            String figures =
+                    quantity.amount() == 0 ? "0" : micro.stripTrailingZeros().toPlainString();
             return figures + "\u00a0µA";
         }
         return quantity.amount() == 0 ? "0\u00a0mΩ" : words.amount(quantity);
