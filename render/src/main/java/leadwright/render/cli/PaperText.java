@@ -123,4 +123,9 @@ final class PaperText implements Block.Cases<List<String>> {
     public List<String> picture(Block.Picture picture) {
         return List.of("[" + picture.alt() + "]");
     }
+
+    @Override
+    public List<String> figure(Block.Figure figure) {
+        return List.of("[" + figure.alt() + "]");
+    }
 }

@@ -78,7 +78,7 @@ class PdfConformanceTest {
         for (Document document : List.of(
                 PracticeSheet.of(plan, set.get(0)), PracticeSheet.of(plan, set.get(1)), PracticeKey.of(plan, set))) {
             byte[] pdf = PdfExport.pdf(DocumentPage.xhtml(document), Optional.empty());
-            assertThat(complaints(pdf, flavour)).as(document.kind()).isEmpty();
+            assertThat(Conformance.complaints(pdf, flavour)).as(document.kind()).isEmpty();
         }
     }
 
