@@ -53,21 +53,21 @@ public final class Foresee {
     private Foreseen banded(String id, Setup setup) {
         Model model = new Model(setup);
         Bands.Band band = Bands.of(model);
-        Bands.Band assumed = Bands.of(model, each -> each.basis() == Basis.ASSUMED);
         if (setup.meter() instanceof Meter.Insulation) {
             return insulation(id, band);
         }
+        // Where assumed values make most of a reading, nothing else needs to be asked.
+        boolean stated = model.share(each -> each.basis() != Basis.ASSUMED) >= RULING;
         Accuracy accuracy = Amounts.accuracy(plan.kit(), "leakage");
         double floor = accuracy.floor().inSi();
-        double spread = assumed.high() - assumed.low();
-        boolean ruled = band.nominal() > floor && spread <= NOTICEABLE * band.nominal();
+        boolean ruled = stated && band.nominal() > floor && spread(model) <= NOTICEABLE * band.nominal();
         Basis basis = ruled ? stated(setup) : Basis.ASSUMED;
         double least = situation.volts().isPresent() ? 0.99 : Assumed.MAINS.low();
         double most = situation.volts().isPresent() ? 1.01 : Assumed.MAINS.high();
         double share = accuracy.reading().inSi();
         double low = Math.max(0, band.low() * least * (1 - share) - floor);
         double high = band.high() * most * (1 + share) + floor;
-        Optional<Foreseen.Span> firm = stated(setup) == Basis.DEVICE_FILE
+        Optional<Foreseen.Span> firm = stated && stated(setup) == Basis.DEVICE_FILE
                 ? firm(Bands.firm(model), band, least * (1 - share), floor)
                 : Optional.empty();
         return new Foreseen(
@@ -78,6 +78,12 @@ public final class Foresee {
                 basis,
                 firm,
                 why(band, basis));
+    }
+
+    /** How far assumed values alone move a reading. */
+    private static double spread(Model model) {
+        Bands.Band assumed = Bands.of(model, each -> each.basis() == Basis.ASSUMED);
+        return assumed.high() - assumed.low();
     }
 
     /** A lower bound only: what is assumed to be small may in truth be large. */

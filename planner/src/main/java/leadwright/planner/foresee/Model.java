@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import leadwright.planner.circuit.Equations;
 import leadwright.planner.circuit.Solved;
 import org.ejml.data.Complex_F64;
@@ -79,6 +80,24 @@ public final class Model {
         double size() {
             return phasor.getMagnitude();
         }
+    }
+
+    /**
+     * Which share of the nominal reading rests on some of the parameters: the sum of what one per cent more in each of them adds, in
+     * per cent.
+     */
+    double share(Predicate<Parameter> which) {
+        State state = state(nominal());
+        double square = state.size() * state.size();
+        double share = 0;
+        for (int p = 0; p < parameters.size(); p++) {
+            if (square > 0 && which.test(parameters.get(p))) {
+                Complex_F64 slope = state.slopes()[p];
+                share += Math.abs(state.phasor().real * slope.real + state.phasor().imaginary * slope.imaginary)
+                        / square;
+            }
+        }
+        return share;
     }
 
     /** The reading by the size of a state's phasor. */
