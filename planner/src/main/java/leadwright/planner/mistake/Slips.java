@@ -11,10 +11,12 @@ import java.util.stream.Collectors;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.device.MainsSwitch;
 import leadwright.catalog.device.SupplyConnection;
+import leadwright.catalog.kit.AtRest;
 import leadwright.catalog.kit.ItemKind;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.planner.Plan;
 import leadwright.planner.circuit.Circuit;
+import leadwright.planner.foresee.Mains;
 import leadwright.planner.foresee.Nodes;
 import leadwright.planner.foresee.Stretch;
 import leadwright.planner.foresee.Variation;
@@ -23,6 +25,7 @@ import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.MainsState;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Reading;
+import leadwright.planner.plan.Step;
 
 /** Every single slip of the kinds of {@link SlipKind} that can be made with a plan. */
 public final class Slips {
@@ -31,6 +34,12 @@ public final class Slips {
 
     /** Skin through a dry foil or a bubble; Ω. Common practice, no source. */
     private static final double POOR = 10e6;
+
+    private static final Mains HIGH = new Mains(230, 50);
+    private static final Mains LOW = new Mains(120, 60);
+
+    /** Parts the low supplies from the high ones; V. */
+    private static final double BETWEEN = 160;
 
     private final Plan plan;
     private final List<Slip> all = new ArrayList<>();
@@ -83,7 +92,12 @@ public final class Slips {
             }
         }
         swaps(hookup, stretches);
-        if (hookup.chains().stream().map(Chain::jack).distinct().count() > 1) {
+        boolean open = plan.kit()
+                .tester()
+                .jacks()
+                .filter(jacks -> jacks.atRest() == AtRest.EARTHED)
+                .isEmpty();
+        if (open && hookup.chains().stream().map(Chain::jack).distinct().count() > 1) {
             add(hookup, SlipKind.IDLE_JACKS_EARTHED, List.of(), new Effect.Arrangement(Variation.IDLE_JACKS_EARTHED));
         }
     }
@@ -165,7 +179,9 @@ public final class Slips {
                 earth(hookup, SlipKind.CLIP_ELSEWHERE, reading, Effect.Earth.ELSEWHERE);
                 earth(hookup, SlipKind.TOOL_IN_JAWS, reading, Effect.Earth.LONGER);
             }
-            earth(hookup, SlipKind.NULL_WITH_CORD, "leads", Effect.Earth.CORD_NULLED);
+            if (plan.steps().stream().anyMatch(step -> step.does() == Step.Act.NULL)) {
+                earth(hookup, SlipKind.NULL_WITH_CORD, "leads", Effect.Earth.CORD_NULLED);
+            }
             earth(hookup, SlipKind.SECOND_WAY_TO_EARTH, "earth readings", Effect.Earth.SHUNTED);
         });
     }
@@ -207,14 +223,12 @@ public final class Slips {
         everywhere(SlipKind.WALL_EXCHANGED, Variation.WALL_EXCHANGED, powered);
         everywhere(SlipKind.SECOND_DEVICE, Variation.SECOND_DEVICE, powered);
         if (powered) {
-            // The current falls with voltage and frequency together, from 230 V 50 Hz to 120 V 60
-            // Hz.
             all.add(new Slip(
                     SlipKind.WRONG_VOLTAGE.word(),
                     SlipKind.WRONG_VOLTAGE,
                     Optional.empty(),
                     List.of(),
-                    new Effect.Scaled(120.0 / 230 * 60 / 50)));
+                    new Effect.Scaled(otherSupply())));
         }
         if (leaks) {
             all.add(new Slip(
@@ -224,6 +238,12 @@ public final class Slips {
                     List.of(),
                     new Effect.Scaled(0)));
         }
+    }
+
+    /** The current changes with voltage and frequency together: 230 V 50 Hz for 120 V 60 Hz, or the other way. */
+    private double otherSupply() {
+        Mains planned = Mains.of(plan.device(), plan.kit()).orElse(HIGH);
+        return planned.ratioTo(planned.volts() < BETWEEN ? HIGH : LOW);
     }
 
     private boolean any(MainsState.Polarity polarity) {

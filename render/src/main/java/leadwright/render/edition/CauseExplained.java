@@ -176,7 +176,7 @@ record CauseExplained(String circuit, String readings, String bench) {
             case WRONG_VOLTAGE ->
                 new CauseExplained(
                         "Leakage through capacitance follows voltage and frequency.",
-                        "Every leakage reading falls in the same proportion; earth and insulation stand.",
+                        "Every leakage reading has changed in the same proportion; earth and insulation stand.",
                         "Read the supply voltage before the first leakage reading, and write it down.");
             case SECOND_DEVICE ->
                 new CauseExplained(

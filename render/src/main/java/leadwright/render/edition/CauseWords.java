@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import leadwright.planner.Plan;
 import leadwright.planner.mistake.Cause;
+import leadwright.planner.mistake.Effect;
 import leadwright.planner.mistake.Fault;
 import leadwright.planner.mistake.Slip;
 import leadwright.planner.mistake.SlipKind;
@@ -60,7 +61,7 @@ final class CauseWords {
     }
 
     private String thing(Cause cause, String thing) {
-        if (cause instanceof Slip slip && slip.effect() instanceof leadwright.planner.mistake.Effect.EarthPath) {
+        if (cause instanceof Slip slip && slip.effect() instanceof Effect.EarthPath) {
             return reading(thing).isPresent() ? place(thing) : "";
         }
         if (cause instanceof Fault && reading(thing).isPresent()) {
@@ -105,8 +106,15 @@ final class CauseWords {
                         + " readings: a cable, a rail, a hose, a metal bench"
                         + (slip.hookup().isPresent() ? "" : " or the earth lead"));
             case SWITCH_OFF -> "The device's main switch is off";
+            case WRONG_VOLTAGE ->
+                "The bench is fed with " + supply(slip) + ", which is not the supply that the plan counts on";
             default -> state(slip.kind());
         };
+    }
+
+    private static String supply(Slip slip) {
+        boolean lower = slip.effect() instanceof Effect.Scaled scaled && scaled.factor() < 1;
+        return lower ? "120 V at 60 Hz" : "230 V at 50 Hz";
     }
 
     private String state(SlipKind kind) {
@@ -125,8 +133,6 @@ final class CauseWords {
                     case SUPPLY_NOT_EARTHED ->
                         "The bench is fed by an isolated supply or an inverter: neither conductor is tied to earth";
                     case WALL_EXCHANGED -> "Line and neutral are exchanged in the wall outlet that feeds the tester";
-                    case WRONG_VOLTAGE ->
-                        "The bench is fed with 120 V at 60 Hz where the plan counts on 230 V at 50 Hz";
                     case SECOND_DEVICE -> "A second device is plugged into the same outlet of the tester";
                     case FUSE_BLOWN -> "The tester's input fuse is blown, or a relay in it is stuck";
                     default -> throw new IllegalArgumentException("no sentence for " + kind);
