@@ -3,6 +3,7 @@ package leadwright.planner.rehearse;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -112,7 +113,8 @@ public final class Rehearsal {
 
     private Optional<Practice> sheet(long seed, int hidden, Random random) {
         List<Shown> rows = rowChoice.rows(hidden, random);
-        Map<Shown, Display> now = new HashMap<>();
+        // By the row itself: to hash all that a row holds, at each look, takes longer than the look.
+        Map<Shown, Display> now = new IdentityHashMap<>();
         List<Practice.Row> written = new ArrayList<>();
         for (Shown row : rows) {
             double exact = RowChoice.value(row, hidden);
