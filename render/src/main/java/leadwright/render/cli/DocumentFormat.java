@@ -21,7 +21,9 @@ enum DocumentFormat {
     /** The plan itself, plan/1. */
     JSON,
     /** The readings table. */
-    CSV;
+    CSV,
+    /** The circuit of each reading, for a circuit simulator; only where it is named. */
+    CIR;
 
     /** Reads a format by its word, in large or small letters. */
     static final class Word implements ITypeConverter<DocumentFormat> {

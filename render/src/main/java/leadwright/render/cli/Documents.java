@@ -6,6 +6,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import leadwright.planner.Plan;
+import leadwright.planner.foresee.Netlists;
 import leadwright.planner.judge.PlanFile;
 import leadwright.planner.judge.PlannedTest;
 import leadwright.render.diagram.Diagrams;
@@ -49,6 +50,9 @@ final class Documents {
         }
         if (wanted.has(DocumentFormat.CSV)) {
             files.put("readings.csv", bytes(PlanCsv.of(plan)));
+        }
+        if (wanted.has(DocumentFormat.CIR)) {
+            Netlists.of(plan).forEach((reading, netlist) -> files.put(reading + ".cir", bytes(netlist)));
         }
         progress.stage("typesetting");
         if (wanted.has(EditionWord.BENCH)) {

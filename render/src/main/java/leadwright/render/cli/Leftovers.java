@@ -21,8 +21,8 @@ final class Leftovers {
     /** The table of readings, which a person may have filled in. */
     static final String READINGS = "readings.csv";
 
-    private static final Pattern WRITTEN = Pattern.compile(
-            DRAWING + "|(bench-sheet|training)\\.(html|pdf)|standing\\.(html|pdf|docx)|plan\\.json|readings\\.csv");
+    private static final Pattern WRITTEN = Pattern.compile(DRAWING
+            + "|(bench-sheet|training)\\.(html|pdf)|standing\\.(html|pdf|docx)|plan\\.json|readings\\.csv|R\\d+\\.cir");
 
     private Leftovers() {}
 

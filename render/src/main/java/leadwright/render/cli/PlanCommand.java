@@ -78,7 +78,9 @@ final class PlanCommand extends Verb {
             paramLabel = "FORMAT",
             split = ",",
             converter = DocumentFormat.Word.class,
-            description = "what to write: svg, png, html, pdf, json, csv, and docx for the standing edition; else all")
+            description =
+                    "what to write: svg, png, html, pdf, json, csv, and docx for the standing edition; else all of"
+                            + " these. And cir: the circuit of each reading, for a circuit simulator")
     private Set<DocumentFormat> formats = EnumSet.noneOf(DocumentFormat.class);
 
     @Option(

@@ -25,6 +25,7 @@ record Wanted(Set<DocumentFormat> formats, Set<EditionWord> editions, Optional<C
             throw new BadInput("docx is a format of the standing edition alone; add --edition standing");
         }
         Set<DocumentFormat> all = EnumSet.allOf(DocumentFormat.class);
+        all.remove(DocumentFormat.CIR);
         if (!standing) {
             all.remove(DocumentFormat.DOCX);
         }
