@@ -210,21 +210,44 @@ final class Changes {
         if (before.get(hookup).isEmpty()) {
             return offs;
         }
-        String earlier = before.get(hookup).get().id();
-        int since = joined.get(earlier).values().stream().min(Integer::compare).orElse(0);
-        for (Joint joint : joints.get(earlier)) {
-            if (!joints.get(hookup).contains(joint)) {
+        Set<Joint> standing = joints.get(before.get(hookup).get().id());
+        List<Step> change = change(hookup);
+        int begin = change.isEmpty() ? Integer.MAX_VALUE : change.get(0).number();
+        for (Joint joint : standing) {
+            if (!joints.get(hookup).contains(joint) && !isOff(joint, begin)) {
                 offs.put(
                         joint,
-                        plan.steps().stream()
-                                .filter(step -> step.does() == Step.Act.PART && step.number() > since)
-                                .filter(step -> step.joint().map(Changes::plain).equals(Optional.of(joint)))
+                        change.stream()
+                                .filter(step -> isOf(step, joint) && step.does() == Step.Act.PART)
                                 .map(Step::number)
                                 .findFirst()
                                 .orElse(0));
             }
         }
         return offs;
+    }
+
+    /** Steps of the first visit to a hookup: what the hand did in hookups before it, or does in later ones, is not among them. */
+    private List<Step> change(String hookup) {
+        return plan.steps().stream()
+                .filter(step -> step.hookup().isPresent())
+                .dropWhile(step -> !step.hookup().equals(Optional.of(hookup)))
+                .takeWhile(step -> step.hookup().equals(Optional.of(hookup)))
+                .toList();
+    }
+
+    /** Whether a joint of the hookup before is off already when the change begins, as the earth lead may be. */
+    private boolean isOff(Joint joint, int begin) {
+        return plan.steps().stream()
+                .filter(step -> step.number() < begin && isOf(step, joint))
+                .filter(step -> step.does() == Step.Act.PART || step.does() == Step.Act.JOIN)
+                .reduce((earlier, later) -> later)
+                .filter(step -> step.does() == Step.Act.PART)
+                .isPresent();
+    }
+
+    private static boolean isOf(Step step, Joint joint) {
+        return step.joint().map(Changes::plain).equals(Optional.of(joint));
     }
 
     /** Every joint made by hand: chains, links and the earth lead; the clip to the device moves and is none. */

@@ -12,6 +12,7 @@ import leadwright.planner.Plan;
 import leadwright.planner.Planner;
 import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.MainsState;
+import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Reading;
 import leadwright.planner.plan.Step;
 
@@ -20,6 +21,8 @@ final class FramePainter {
     private static final double BLOCK = 100;
     private static final double CELL = 8.2;
     private static final double LINE = 3.7;
+    /** Pitch where the foot holds five lines. */
+    private static final double CLOSE_LINE = 3.2;
 
     private FramePainter() {}
 
@@ -150,32 +153,42 @@ final class FramePainter {
     private static void changes(Svg svg, Plan plan, Changes changes, Hookup hookup) {
         double room = BLOCK - Page.LEFT - 4;
         String safe = therapy(plan, hookup);
-        int most = safe.isEmpty() ? 3 : 2;
-        List<String> lines = new ArrayList<>(Texts.wrap(changeWords(changes, hookup), room, Type.NOTE, most));
+        double low = Page.HEIGHT - 3.2;
+        Type bold = new Type(9, true, Ink.BLACK);
+        List<String> cautions = Texts.wrap(cautions(plan, hookup), room - 5.5, bold, 2);
+        List<String> lines =
+                new ArrayList<>(Texts.wrap(changeWords(changes, hookup), room, Type.NOTE, safe.isEmpty() ? 3 : 2));
         if (!safe.isEmpty()) {
             lines.addAll(Texts.wrap(safe, room, Type.NOTE, 3 - lines.size()));
         }
+        boolean five = lines.size() + cautions.size() > 4;
+        double pitch = five ? CLOSE_LINE : LINE;
         svg.open("g", "class", "changes");
         svg.line("title", (changeWords(changes, hookup) + " " + safe).strip());
-        double y = Page.FOOT + 3;
+        double y = Page.FOOT + (five ? 2 : 3);
         for (String line : lines) {
             svg.text(Page.LEFT, y, Svg.Anchor.START, line, Type.NOTE);
-            y += LINE;
+            y += pitch;
         }
         svg.close();
-        double low = Page.HEIGHT - 3.2;
-        Marks.draw(svg, Marks.Mark.CAUTION, Page.LEFT, low, 4);
-        svg.fitted(
-                Page.LEFT + 5.5,
-                low,
-                room - 5.5,
-                Svg.Anchor.START,
-                (supplyOpen(plan) ? "Supply open is live. " : "") + "Device instructions come first.",
-                new Type(9, true, Ink.BLACK));
+        Marks.draw(svg, Marks.Mark.CAUTION, Page.LEFT, low - (cautions.size() - 1) * pitch / 2, 4);
+        for (int i = 0; i < cautions.size(); i++) {
+            double above = (cautions.size() - 1 - i) * pitch;
+            svg.text(Page.LEFT + 5.5, low - above, Svg.Anchor.START, cautions.get(i), bold);
+        }
     }
 
-    private static boolean supplyOpen(Plan plan) {
-        return plan.steps().stream().anyMatch(step -> step.state().fault() == MainsState.Fault.SUPPLY_OPEN);
+    /** What hands must know of the readings in this hookup: a warning that is not true here would wear out the true ones. */
+    static String cautions(Plan plan, Hookup hookup) {
+        List<Obligation> here = plan.readings().stream()
+                .filter(reading -> reading.hookup().equals(Optional.of(hookup.id())))
+                .map(Reading::obligation)
+                .toList();
+        boolean mains = here.stream().anyMatch(each -> each.phase() == Obligation.Phase.MAINS_ON_PART);
+        boolean open = here.stream().anyMatch(each -> each.state().fault() == MainsState.Fault.SUPPLY_OPEN);
+        return (mains ? "Mains on a part: hands off. " : "")
+                + (open ? "Supply open is live. " : "")
+                + "Device instructions come first.";
     }
 
     /** What comes off, goes on and stays, by step numbers. */

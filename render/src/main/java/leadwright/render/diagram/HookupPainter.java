@@ -119,7 +119,8 @@ final class HookupPainter {
     }
 
     private List<String> notes(int s) {
-        List<String> notes = new ArrayList<>(List.of("Not to scale; order as on the panel"));
+        List<String> notes =
+                new ArrayList<>(List.of("Not to scale; parts in the order of the panel, wires so that few cross"));
         if (numbers.size() < layout.sheets().size()) {
             notes.add("all that is not drawn stays open");
         }

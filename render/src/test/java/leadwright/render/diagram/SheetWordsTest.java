@@ -3,10 +3,14 @@ package leadwright.render.diagram;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import leadwright.planner.Plan;
+import leadwright.planner.plan.Hookup;
+import leadwright.planner.plan.Obligation;
+import leadwright.planner.plan.Reading;
 import leadwright.planner.plan.Step;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -73,6 +77,69 @@ class SheetWordsTest {
         assertThat(texts(svg))
                 .contains("again at step " + visit.begin())
                 .anyMatch(text -> text.startsWith("Comes again at step " + visit.begin() + ", off at "));
+    }
+
+    /** Steps done in hookups before it are not those of its change. */
+    @ParameterizedTest(name = "{0}, {1}")
+    @CsvSource({
+        "brindlewick-ward-monitor, iec-60601-1-ed3",
+        "brindlewick-ward-monitor, iec-62353-2014",
+        "oddlebar-rescue-set, iec-62353-2014",
+        "noctuary-sleep-recorder, iec-60601-1-ed3"
+    })
+    void what_comes_off_is_of_the_change_just_before(String device, String rules) {
+        Plan plan = Planned.plan(device, "k1-marrowgate-bench", rules);
+        Changes changes = new Changes(plan);
+        assertThat(plan.hookups()).hasSizeGreaterThan(1);
+        for (Hookup hookup : plan.hookups()) {
+            Optional<String> id = Optional.of(hookup.id());
+            int first = plan.steps().stream()
+                    .filter(step -> step.hookup().equals(id))
+                    .mapToInt(Step::number)
+                    .min()
+                    .orElseThrow();
+            int read = plan.steps().stream()
+                    .filter(step -> step.hookup().equals(id) && step.does() == Step.Act.READ)
+                    .mapToInt(Step::number)
+                    .min()
+                    .orElseThrow();
+            assertThat(changes.off(hookup.id()))
+                    .as(hookup.id())
+                    .hasSize(changes.offCount(hookup.id()))
+                    .isEqualTo(plan.steps().stream()
+                            .filter(step -> step.number() >= first && step.number() < read)
+                            .filter(step -> step.does() == Step.Act.PART)
+                            .map(Step::number)
+                            .toList());
+        }
+    }
+
+    @ParameterizedTest(name = "{0}, {1}")
+    @CsvSource({
+        "brindlewick-ward-monitor, iec-60601-1-ed3",
+        "brindlewick-ward-monitor, iec-62353-2014",
+        "oddlebar-rescue-set, iec-62353-2014"
+    })
+    void the_foot_warns_of_what_is_read_in_the_hookup_and_of_nothing_else(String device, String rules) {
+        Plan plan = Planned.plan(device, "k1-marrowgate-bench", rules);
+        for (Drawing drawing : Diagrams.draw(plan)) {
+            List<Obligation> here = plan.readings().stream()
+                    .filter(reading -> reading.hookup().equals(Optional.of(drawing.hookup())))
+                    .map(Reading::obligation)
+                    .toList();
+            String foot = new Measured(drawing.svg())
+                    .texts.stream()
+                            .filter(text -> text.bold() && text.ink().top() > Page.FOOT)
+                            .map(Measured.Text::content)
+                            .collect(Collectors.joining(" "));
+            assertThat(foot.contains("Mains on a part: hands off."))
+                    .isEqualTo(
+                            here.stream().anyMatch(each -> each.sourcePolarity().isPresent()));
+            assertThat(foot.contains("Supply open is live."))
+                    .isEqualTo(
+                            here.stream().anyMatch(each -> each.state().word().contains("supply-open")));
+            assertThat(foot).contains("Device instructions come first.");
+        }
     }
 
     @Test
