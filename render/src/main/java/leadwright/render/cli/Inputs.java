@@ -16,6 +16,7 @@ import leadwright.catalog.device.Device;
 import leadwright.catalog.device.DeviceSystem;
 import leadwright.catalog.house.House;
 import leadwright.catalog.kit.Kit;
+import leadwright.catalog.kit.Tester;
 import leadwright.catalog.read.DeviceReader;
 import leadwright.catalog.read.HouseReader;
 import leadwright.catalog.read.KitReader;
@@ -43,6 +44,9 @@ record Inputs(Device device, Kit kit, House house, RuleSet rules, List<String> a
     /** Name of the kit that is taken where none is given, as messages show it. */
     static final String DEFAULT_KIT = "the default kit";
 
+    /** What a run without a kit takes; stands first in what the files leave out. */
+    static final String DEFAULT_KIT_ASSUMED = "no kit named: the built-in plain bench kit is assumed, not yours";
+
     /**
      * @param kit empty for the default kit
      * @param house empty for the defaults of house rules
@@ -54,11 +58,16 @@ record Inputs(Device device, Kit kit, House house, RuleSet rules, List<String> a
         Optional<Device> readDevice = collected.file(device, (name, bytes) -> deviceOrSystem(device, bytes));
         Optional<Kit> readKit = kit.isPresent()
                 ? collected.file(kit.get(), KitReader::read)
-                : collected.outcome(KitReader.read(DEFAULT_KIT, ShippedFiles.defaultKit()), false);
+                : collected
+                        .outcome(KitReader.read(DEFAULT_KIT, ShippedFiles.defaultKit()), false)
+                        .map(Inputs::undated);
         Optional<House> readHouse =
                 house.isPresent() ? collected.file(house.get(), HouseReader::read) : Optional.of(House.defaults());
         Optional<RuleSet> ruleSet = readHouse.flatMap(each -> collected.rules(rules.orElse(each.rules())));
         collected.stop();
+        if (kit.isEmpty()) {
+            collected.assumed.add(0, DEFAULT_KIT_ASSUMED);
+        }
         return new Inputs(
                 readDevice.orElseThrow(),
                 readKit.orElseThrow(),
@@ -92,6 +101,32 @@ record Inputs(Device device, Kit kit, House house, RuleSet rules, List<String> a
         }
         collected.stop();
         return new Many(readKit.orElseThrow(), readHouse.orElseThrow(), ruleSet.orElseThrow(), given);
+    }
+
+    /** The built-in kit without its calibration date: no paper prints a date that is not of the tester in hand. */
+    private static Kit undated(Kit kit) {
+        Tester tester = kit.tester();
+        return new Kit(
+                kit.name(),
+                new Tester(
+                        tester.name(),
+                        tester.jacks(),
+                        tester.earthJack(),
+                        tester.touchThrough(),
+                        tester.inlet(),
+                        tester.outlets(),
+                        tester.switches(),
+                        tester.networks(),
+                        tester.methods(),
+                        tester.components(),
+                        tester.earthTest(),
+                        tester.insulation(),
+                        tester.partSource(),
+                        tester.accuracy(),
+                        Optional.empty()),
+                kit.items(),
+                kit.checks(),
+                kit.connectors());
     }
 
     private static List<Path> files(List<Path> devices, Collected collected) {

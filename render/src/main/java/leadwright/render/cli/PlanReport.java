@@ -63,6 +63,9 @@ final class PlanReport {
                     + ".");
         }
         plan.warnings().forEach(each -> lines.add("Note: " + each));
+        if (assumed.contains(Inputs.DEFAULT_KIT_ASSUMED)) {
+            lines.add("Note: " + Inputs.DEFAULT_KIT_ASSUMED + ".");
+        }
         if (!assumed.isEmpty()) {
             lines.add(
                     count(assumed.size(), "value") + " that the files leave out filled in with the safe default (listed"

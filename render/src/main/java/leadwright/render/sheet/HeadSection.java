@@ -52,9 +52,13 @@ final class HeadSection {
             page.field("mains-voltage", "Supply", "w20", "V").field("at", "w18", "h");
         });
         page.in("p", "fields", () -> {
-            page.field("tester", "Tester", "w40", "")
-                    .ticked("calibrated to " + due(plan))
-                    .field("Lead box", "w50", "");
+            page.field("tester", "Tester", "w40", "");
+            plan.kit()
+                    .tester()
+                    .calibratedUntil()
+                    .ifPresentOrElse(
+                            date -> page.ticked("calibrated to " + date), () -> page.field("calibrated to", "w24", ""));
+            page.field("Lead box", "w40", "");
         });
         notices(sheet);
     }
@@ -80,10 +84,6 @@ final class HeadSection {
         if (!words.isEmpty()) {
             sheet.page().leaf("p", "notices", String.join(" ", words));
         }
-    }
-
-    private static String due(Plan plan) {
-        return plan.kit().tester().calibratedUntil().map(Object::toString).orElse("not stated");
     }
 
     private static String edition(Plan plan) {

@@ -51,6 +51,30 @@ class PlanCommandTest {
     }
 
     @Test
+    void aRunWithoutAKitSaysWhichItTakesAndPrintsNoDateOfIt() throws IOException {
+        Inputs inputs = Inputs.read(Path.of(DEVICE), Optional.empty(), Optional.empty(), Optional.empty());
+        assertThat(inputs.kit().tester().calibratedUntil()).isEmpty();
+        String said = "no kit named: the built-in plain bench kit is assumed, not yours";
+        assertThat(inputs.assumed()).first().isEqualTo(said);
+        Run run = Run.of(gives(new SmallPlan().plan()), "plan", DEVICE, "--out", out(), "--formats", "html");
+        assertThat(run.out()).contains("Note: " + said + ".");
+        assertThat(folder.resolve("out/bench-sheet.html")).content().contains(said);
+        Run named = Run.of(
+                gives(new SmallPlan().plan()),
+                "plan",
+                DEVICE,
+                "--kit",
+                "../samples/k1-marrowgate-bench.yaml",
+                "--out",
+                out(),
+                "--formats",
+                "html");
+        assertThat(named.code()).isZero();
+        assertThat(named.out()).doesNotContain("no kit named");
+        assertThat(folder.resolve("out/bench-sheet.html")).content().doesNotContain("no kit named");
+    }
+
+    @Test
     void everyEditionThatIsAskedForIsWritten() throws IOException {
         Plan plan = new SmallPlan().plan();
         Run run = Run.of(
