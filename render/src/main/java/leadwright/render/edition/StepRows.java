@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import leadwright.planner.Plan;
 import leadwright.planner.plan.MainsState;
 import leadwright.planner.plan.Step;
@@ -129,12 +130,39 @@ final class StepRows {
                 words.prose(first.because()));
     }
 
+    /**
+     * Whether the hookup's drawing bears the numbers: it shows the joints as they are made when the hookup is built, and what
+     * comes off for it; not what comes off or goes on again in a later visit.
+     */
+    private boolean onDrawing(List<Step> steps) {
+        Step first = steps.get(0);
+        if (first.does() == Step.Act.PART || first.hookup().isEmpty()) {
+            return false;
+        }
+        return steps.stream()
+                .allMatch(step -> plan.steps().stream()
+                        .filter(each ->
+                                each.does() == Step.Act.JOIN && each.hookup().equals(step.hookup()))
+                        .filter(each -> each.joint().equals(step.joint()))
+                        .findFirst()
+                        .filter(step::equals)
+                        .isPresent());
+    }
+
+    /** {@code number 62, ECG R from lead-short 2}: a joint in words, for a row that no drawing helps. */
+    private String joint(Step step) {
+        return step.number() + " "
+                + INSTANCE.matcher(words.prose(step.text())).replaceAll("$1 $2").replaceFirst("\\.$", "");
+    }
+
     private String text(List<Step> steps) {
         Step step = steps.get(0);
         if (steps.size() > 1) {
             String what = step.does() == Step.Act.JOIN ? "Join" : "Part";
-            return what + " these " + steps.size() + " joints, in the order of their numbers on the drawing"
-                    + step.hookup().map(id -> " of hookup " + id).orElse("") + ".";
+            return onDrawing(steps)
+                    ? what + " these " + steps.size() + " joints, in the order of their numbers on the drawing"
+                            + step.hookup().map(id -> " of hookup " + id).orElse("") + "."
+                    : what + ": " + steps.stream().map(this::joint).collect(Collectors.joining("; ")) + ".";
         }
         String text = words.prose(step.text());
         if (isJoint(step)) {

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import leadwright.catalog.rules.Limit;
 import leadwright.planner.Plan;
@@ -15,6 +17,8 @@ import leadwright.planner.plan.Reading;
 import leadwright.planner.plan.Step;
 import leadwright.render.DocumentLines;
 import leadwright.render.SamplePlans;
+import leadwright.render.diagram.Diagrams;
+import leadwright.render.diagram.Drawing;
 import leadwright.render.paper.Block;
 import leadwright.render.paper.Document;
 import leadwright.render.paper.Words;
@@ -60,6 +64,30 @@ class EditionsOfSamplesTest {
             assertThat(each.asks()).endsWith("?");
             assertThat(each.answer()).isNotBlank();
         });
+    }
+
+    /** A row that sends to a drawing sends to one that shows the numbers. */
+    @ParameterizedTest(name = "{0} by {1}")
+    @CsvSource({
+        "brindlewick-ward-monitor, iec-62353-2014",
+        "brindlewick-ward-monitor, iec-60601-1-ed3",
+        "noctuary-sleep-recorder, iec-62353-2014",
+    })
+    void theNumbersStandOnTheDrawingThatARowSendsTo(String device, String rules) {
+        Plan plan = SamplePlans.of(device, "k1-marrowgate-bench", rules);
+        Map<String, String> drawn =
+                Diagrams.draw(plan).stream().collect(Collectors.toMap(Drawing::hookup, Drawing::svg, String::concat));
+        int sent = 0;
+        for (StepRows.Row row : StepRows.of(plan, Vocabulary.of(plan))) {
+            Matcher hookup = Pattern.compile("on the drawing of hookup (H\\d+)").matcher(row.text());
+            if (hookup.find()) {
+                sent++;
+                for (int number = row.first(); number <= row.last(); number++) {
+                    assertThat(drawn.get(hookup.group(1))).contains(">" + number + "<");
+                }
+            }
+        }
+        assertThat(sent).isPositive();
     }
 
     private static void everyStepHasItsReason(Plan plan, Document training, Vocabulary words) {
