@@ -22,7 +22,8 @@ final class Glossary {
             new Term(
                     "background",
                     "background",
-                    "what the tester shows with its source on and the device's end of the leads free"),
+                    "what the tester shows before its source is put on a part; where the plan warns of the leads' capacitance,"
+                            + " with the source on and the device's end of the leads free"),
             new Term("bundle", "bundles?", "connections that are joined by the wiring and so are read as one"),
             new Term(
                     "contact aid",

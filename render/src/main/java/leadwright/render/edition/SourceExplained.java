@@ -8,12 +8,14 @@ final class SourceExplained {
 
     private static final String SLIPS =
             "A wire left off, a fan-out trunk not plugged in, a plug that is half in: the loop is open, and only what leaks along"
-                    + " the leads themselves is left. It reads low, as low as the background, and passes. With several wires in"
+                    + " the leads themselves is left. It reads low, as low as with the leads' device end free, and passes. With several wires in"
                     + " one bundle and one of them off, the others still carry their part, so that the value may hardly change.";
 
     private static final String EXPOSED =
-            "Write down the background first, with the source on and the device end free: a part that is really joined reads"
-                    + " more. The device's own sign that a wire is off. The background is never subtracted.";
+            "Write down the background first, before the source is put on: what the tester shows. Where the plan warns of what"
+                    + " the leads pass by their capacitance, the leads are hooked up with their device end free and the source"
+                    + " is on: a part that is really joined reads more than that. The device's own sign that a wire is off. The"
+                    + " background is never subtracted.";
 
     private SourceExplained() {}
 
