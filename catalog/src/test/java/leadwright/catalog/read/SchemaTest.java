@@ -197,6 +197,24 @@ class SchemaTest {
         assertThat(unnamed).isEmpty();
     }
 
+    /** It also names every word that the keys with long lists take. */
+    @Test
+    void everyWordOfTerminalSurfaceInletAndOutputIsInTheUsersPage() {
+        String page = TestFiles.text(Path.of("../docs/files.md"));
+        JsonNode device = schema("device");
+        List<JsonNode> lists = List.of(
+                device.at("/$defs/terminal/anyOf/0/enum"),
+                device.at("/$defs/plug/enum"),
+                device.at("/properties/supply/properties/inlet/enum"),
+                device.at("/properties/outputs/items/properties/kind/enum"),
+                device.at("/properties/touch-points/items/properties/surface/enum"),
+                device.at("/properties/ports/items/properties/surface/enum"));
+        for (JsonNode list : lists) {
+            assertThat(list.size()).isGreaterThan(2);
+            list.forEach(word -> assertThat(page).contains("`" + word.asString() + "`"));
+        }
+    }
+
     private static void keys(JsonNode node, TreeSet<String> keys) {
         if (node.has("additionalProperties")) {
             keys.addAll(node.path("properties").propertyNames());
