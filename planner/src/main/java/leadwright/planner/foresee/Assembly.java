@@ -52,7 +52,8 @@ final class Assembly {
                         .isPresent()
                 ? Network.iec60990()
                 : Network.iec60601();
-        this.direct = what.component().filter(each -> each == Component.DC).isPresent();
+        this.direct = variation != Variation.AC_FOR_DC
+                && what.component().filter(each -> each == Component.DC).isPresent();
         wiring.addAll(bench.deviceBranches());
         hookup.ifPresent(each -> wiring.addAll(bench.hookupBranches(each)));
         functionalEarth();
@@ -314,8 +315,9 @@ final class Assembly {
 
     /** Where a conductor ends: in the device, or before its open switch. */
     private String mainsTerminal(String inside) {
-        boolean cut = variation == Variation.SWITCH_OFF
-                && (device.mainsSwitch() == MainsSwitch.BOTH_POLES
+        boolean cut = variation == Variation.ON_BATTERY
+                || variation == Variation.SWITCH_OFF
+                        && (device.mainsSwitch() == MainsSwitch.BOTH_POLES
                         || device.mainsSwitch() == MainsSwitch.ONE_POLE && inside.equals(Nodes.LINE));
         return cut ? "before-switch-" + inside : inside;
     }

@@ -40,7 +40,12 @@ public final class Bands {
     }
 
     /** In the reading's SI unit. */
-    record Band(double low, double nominal, double high) {}
+    public record Band(double low, double nominal, double high) {}
+
+    /** What a circuit reads with each value in its own span, by the circuit alone: the mains voltage and the tester are not in it. */
+    public static Band of(Setup setup) {
+        return of(new Model(setup));
+    }
 
     /** Spans as they stand. */
     static Band of(Model model) {

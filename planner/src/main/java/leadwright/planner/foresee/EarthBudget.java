@@ -145,6 +145,11 @@ public record EarthBudget(String reading, List<Entry> entries, boolean nulled, O
         return sum(Entry::nominal);
     }
 
+    /** Least that the reading shows with all values within their spans, Ω. */
+    public double least() {
+        return sum(Entry::low);
+    }
+
     /** The supply cord's share of it, Ω. */
     public double cordNominal() {
         return entries.stream()

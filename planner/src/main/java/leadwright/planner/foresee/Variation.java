@@ -23,5 +23,9 @@ public enum Variation {
     /** Line and neutral of the wall exchanged. */
     WALL_EXCHANGED,
     /** Another class I device on the same outlet. */
-    SECOND_DEVICE
+    SECOND_DEVICE,
+    /** The device runs from its battery: no conductor of the supply reaches it. */
+    ON_BATTERY,
+    /** The tester reads alternating current where direct current is asked for. */
+    AC_FOR_DC
 }

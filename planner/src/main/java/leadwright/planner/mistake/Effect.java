@@ -36,6 +36,10 @@ public sealed interface Effect {
         CORD_NULLED,
         /** One contact more. */
         LONGER,
+        /** Leads warmed by the current. */
+        WARMED,
+        /** Nulled with the tips apart: as much as the tester nulls is taken off. */
+        NULLED_OPEN,
         /** The cord's conductor is bad: a fault. */
         CORD_WORN,
         /** The joint of this part is bad: a fault. */

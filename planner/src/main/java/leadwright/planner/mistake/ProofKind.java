@@ -12,7 +12,7 @@ public enum ProofKind {
     /** Each trunk and single lead followed to its jack, the number read out. */
     FOLLOW_TO_JACK(Per.HOOKUP, 5, 4, Set.of(SlipKind.BUNDLES_SWAPPED, SlipKind.TRUNK_OFF)),
     /** Foils pressed, baths and fluid contacts looked into. */
-    PRESS_AND_LOOK(Per.HOOKUP, 5, 5, Set.of(SlipKind.POOR_CONTACT)),
+    PRESS_AND_LOOK(Per.HOOKUP, 5, 5, Set.of(SlipKind.POOR_CONTACT, SlipKind.FOIL_ON_METAL)),
     /** Each end followed from the patient end over fan-outs to its jack: counting, tugging and following in one. */
     READ_BACK_BY_TWO(
             Per.HOOKUP,
@@ -23,15 +23,18 @@ public enum ProofKind {
                     SlipKind.WRONG_BUNDLE,
                     SlipKind.TRUNK_OFF,
                     SlipKind.BUNDLES_SWAPPED,
-                    SlipKind.POOR_CONTACT)),
+                    SlipKind.POOR_CONTACT,
+                    SlipKind.FOIL_ON_METAL)),
     /** The clip's place compared with the reading's, on bare metal of the housing. */
-    LOOK_AT_CLIP(Per.CLIPPING, 3, 0, Set.of(SlipKind.CLIP_ELSEWHERE)),
-    /** Before the first powered reading: nothing but the hookup touches the device or shares its outlet. */
+    LOOK_AT_CLIP(Per.CLIPPING, 3, 0, Set.of(SlipKind.CLIP_ELSEWHERE, SlipKind.CLIP_ON_PAINT)),
+    /** Before the first earth reading and again before power: nothing but the hookup touches the device or shares its outlet. */
     NOTHING_ELSE_TOUCHES(Per.PLAN, 10, 0, Set.of(SlipKind.SECOND_WAY_TO_EARTH, SlipKind.SECOND_DEVICE)),
-    /** The device's mains lamp lit, or current drawn and not zero. */
-    DEVICE_RUNS(Per.PLAN, 5, 0, Set.of(SlipKind.SWITCH_OFF)),
+    /** The device on as the plan asks, and its mains lamp lit or current drawn and not zero. */
+    DEVICE_RUNS(Per.PLAN, 5, 0, Set.of(SlipKind.SWITCH_OFF, SlipKind.STANDBY, SlipKind.ON_BATTERY)),
     /** With the supply open the mains lamp out, or no current drawn. */
     SUPPLY_REALLY_OPENS(Per.PLAN, 5, 0, Set.of(SlipKind.SUPPLY_NOT_OPENED)),
+    /** Before the first reading of direct current: the tester shows that it reads that. */
+    COMPONENT_SHOWN(Per.PLAN, 5, 0, Set.of(SlipKind.AC_FOR_DC)),
     /** The tester's own statement of what it does with unused jacks, at its display or in its instructions. */
     IDLE_JACKS_LOOKED_UP(Per.PLAN, 15, 0, Set.of(SlipKind.IDLE_JACKS_EARTHED)),
     /** The tick for the state at the head of each group of readings, which the bench sheet has in any case. */
@@ -55,7 +58,7 @@ public enum ProofKind {
         HOOKUP,
         /** Each time that the earth clip has been put on a part. */
         CLIPPING,
-        /** Once in a plan. */
+        /** Once in a plan; twice where it is for earth readings and for leakage. */
         PLAN,
         /** It is on the bench sheet in any case. */
         SHEET

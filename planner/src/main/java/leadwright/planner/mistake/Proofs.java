@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import leadwright.catalog.house.EarthWord;
+import leadwright.catalog.kit.Component;
 import leadwright.catalog.kit.ItemKind;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.planner.Plan;
@@ -20,6 +21,8 @@ import leadwright.planner.plan.Step;
 
 /** The proof steps that would show a plan's silent slips, before the cheapest are chosen. */
 final class Proofs {
+    private static final Set<Step.Act> HAND = Set.of(Step.Act.TIE, Step.Act.TOUCH);
+
     private final Plan plan;
     private final List<Finding> silent;
     private final Inherited inherited;
@@ -113,18 +116,42 @@ final class Proofs {
             case SUPPLY_REALLY_OPENS -> step -> step.state().fault() == MainsState.Fault.SUPPLY_OPEN;
             default -> step -> true;
         };
+        Predicate<Obligation> of = kind == ProofKind.COMPONENT_SHOWN
+                ? what -> what.component().equals(Optional.of(Component.DC))
+                : what -> what.component().isPresent() && what.phase() != Obligation.Phase.CHECK;
         Optional<Integer> reading =
-                steps(when, what -> what.component().isPresent() && what.phase() != Obligation.Phase.CHECK).stream()
-                        .findFirst();
+                steps(when, of).stream().findFirst().map(this::beforeItsHand);
         // What can be seen to with the outlet off is seen to before it is switched on.
-        Optional<Integer> live = kind == ProofKind.DEVICE_RUNS || kind == ProofKind.SUPPLY_REALLY_OPENS
+        boolean runs = kind == ProofKind.DEVICE_RUNS
+                || kind == ProofKind.SUPPLY_REALLY_OPENS
+                || kind == ProofKind.COMPONENT_SHOWN;
+        Optional<Integer> live = runs
                 ? Optional.empty()
                 : plan.steps().stream()
                         .filter(step -> step.does() == Step.Act.START || live(step))
                         .map(Step::number)
                         .findFirst();
+        List<Integer> before = new ArrayList<>();
+        if (kind == ProofKind.NOTHING_ELSE_TOUCHES) {
+            steps(step -> true, what -> what.quantity() == QuantityKind.EARTH_RESISTANCE).stream()
+                    .findFirst()
+                    .ifPresent(before::add);
+        }
         reading.map(number -> live.filter(first -> first < number).orElse(number))
-                .ifPresent(before -> add(kind, Optional.empty(), List.of(before), kind.seconds(0)));
+                .filter(number -> !before.contains(number))
+                .ifPresent(before::add);
+        if (!before.isEmpty()) {
+            add(kind, Optional.empty(), before, before.size() * kind.seconds(0));
+        }
+    }
+
+    /** Before what is selected and touched for a reading: nothing comes between a touch and its reading. */
+    private int beforeItsHand(int number) {
+        int at = number;
+        while (at > 1 && HAND.contains(plan.steps().get(at - 2).does())) {
+            at--;
+        }
+        return at;
     }
 
     private static boolean live(Step step) {
@@ -172,8 +199,9 @@ final class Proofs {
                 "Follow each trunk and each single lead to its jack with a finger, and read the jack's number against the"
                         + " drawing; initial.";
             case PRESS_AND_LOOK ->
-                "Press down every foil, and look that baths and fluid contacts are wet, deep enough and without bubbles;"
-                        + " initial.";
+                "Press down every foil, and look that baths and fluid contacts are wet, deep enough and without bubbles,"
+                        + " and that none of them reaches "
+                        + earth + "ed metal; initial.";
             case READ_BACK_BY_TWO ->
                 "Two persons: one follows " + those + ", " + ends
                         + ", from the patient end over fan-outs to its jack, pressing and tugging, the other reads the"
@@ -185,7 +213,10 @@ final class Proofs {
                 "Look round the device: it stands insulated, no cable, rail, hose, metal or " + earth
                         + " lead touches it but the hookup's own, and nothing else is on its outlet; initial.";
             case DEVICE_RUNS ->
-                "See that the device runs from the mains: its mains lamp is lit, or the current drawn is not zero.";
+                "See that the device is on, not in standby, and runs from the mains: its mains lamp is lit, or the current"
+                        + " drawn is not zero.";
+            case COMPONENT_SHOWN ->
+                "See that the tester shows that it reads direct current, here and at every row that says d.c.";
             case SUPPLY_REALLY_OPENS ->
                 "See that the supply is really open: the mains lamp goes out, or the current drawn falls to zero. Still"
                         + " live.";

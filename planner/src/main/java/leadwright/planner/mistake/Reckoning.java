@@ -6,10 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import leadwright.catalog.kit.Component;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.planner.Plan;
 import leadwright.planner.circuit.Element;
 import leadwright.planner.circuit.Solved;
+import leadwright.planner.foresee.Assumed;
+import leadwright.planner.foresee.Bands;
 import leadwright.planner.foresee.EarthBudget;
 import leadwright.planner.foresee.Meter;
 import leadwright.planner.foresee.Setup;
@@ -18,6 +21,7 @@ import leadwright.planner.foresee.Situation;
 import leadwright.planner.foresee.Template;
 import leadwright.planner.foresee.Variation;
 import leadwright.planner.plan.MainsState;
+import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Reading;
 
 /**
@@ -34,6 +38,12 @@ final class Reckoning {
 
     /** A tool between the jaws and the part; Ω. Common practice, no source. */
     private static final double TOOL = 0.05;
+
+    /** By what leads have more resistance that are 50 K warmer: 0.39 % a kelvin. */
+    private static final double WARMING = 0.2;
+
+    /** Doubt of a mains voltage that was read. */
+    private static final double KNOWN_MAINS = 0.01;
 
     /** A worn earth conductor or joint adds so much; Ω. Common practice, no source. */
     private static final double WORN = 0.4;
@@ -91,25 +101,72 @@ final class Reckoning {
                     ? Optional.empty()
                     : Optional.of(base.value() * scaled.factor());
         }
-        boolean still = base.setup().hertz() == 0 && base.value() == 0;
-        if (effect instanceof Effect.None || still) {
-            // Nothing that is modelled drives a direct current.
-            return Optional.of(base.value());
+        if (effect instanceof Effect.Arrangement arrangement) {
+            Variation variation = arrangement.variation();
+            return !concerns(variation, base.reading().obligation())
+                    ? Optional.empty()
+                    : still(base) && variation != Variation.AC_FOR_DC
+                            ? Optional.of(base.value())
+                            : varied(base.reading(), variation).map(Setup::nominal);
         }
-        if (effect instanceof Effect.Wires wires) {
-            return Optional.of(rewired(base, wires.edits()));
-        }
-        Variation variation = ((Effect.Arrangement) effect).variation();
-        return concerns(variation, base.reading().obligation().state()) ? varied(base, variation) : Optional.empty();
+        return Optional.of(
+                effect instanceof Effect.Wires wires && !still(base) ? rewired(base, wires.edits()) : base.value());
     }
 
-    private Optional<Double> varied(Base base, Variation variation) {
-        return setups.of(base.reading().obligation(), base.reading().hookup().flatMap(plan::hookup), variation)
-                .map(Setup::nominal);
+    /** Nothing that is modelled drives a direct current. */
+    private static boolean still(Base base) {
+        return base.setup().hertz() == 0 && base.value() == 0;
+    }
+
+    private Optional<Setup> varied(Reading reading, Variation variation) {
+        return setups.of(reading.obligation(), reading.hookup().flatMap(plan::hookup), variation);
+    }
+
+    /**
+     * Between what a reading lies with a cause at work and each value anywhere in its span, the mains voltage included; what the tester
+     * adds to that is not in it.
+     *
+     * @return empty where the cause does not touch the reading or the model does not know it
+     */
+    Optional<Bands.Band> band(Reading reading, Cause cause) {
+        if (cause.effect() instanceof Effect.EarthPath path) {
+            return EarthBudget.of(plan, reading, situation)
+                    .flatMap(budget -> earth(path.how(), cause, reading, Optional.of(budget))
+                            .map(shown -> new Bands.Band(
+                                    shown - budget.nominal() + budget.least(), shown, Double.POSITIVE_INFINITY)));
+        }
+        Optional<Bands.Band> circuit = changed(reading, cause.effect()).map(Bands::of);
+        double factor = cause.effect() instanceof Effect.Scaled scaled ? scaled.factor() : 1;
+        return circuit.map(each -> reading.obligation().quantity() == QuantityKind.INSULATION_RESISTANCE
+                ? each
+                : new Bands.Band(
+                        each.low() * factor * leastMains(),
+                        each.nominal() * factor,
+                        each.high() * factor * mostMains()));
+    }
+
+    private double leastMains() {
+        return situation.volts().isPresent() ? 1 - KNOWN_MAINS : Assumed.MAINS.low();
+    }
+
+    private double mostMains() {
+        return situation.volts().isPresent() ? 1 + KNOWN_MAINS : Assumed.MAINS.high();
+    }
+
+    /** The circuit of a reading with an effect in it. */
+    Optional<Setup> changed(Reading reading, Effect effect) {
+        if (effect instanceof Effect.Arrangement arrangement) {
+            return concerns(arrangement.variation(), reading.obligation())
+                    ? varied(reading, arrangement.variation())
+                    : Optional.empty();
+        }
+        return varied(reading, Variation.NONE)
+                .map(setup -> effect instanceof Effect.Wires wires ? rebuilt(setup, wires.edits()) : setup);
     }
 
     /** States in which an arrangement differs from the plan's. */
-    private static boolean concerns(Variation variation, MainsState state) {
+    private static boolean concerns(Variation variation, Obligation what) {
+        MainsState state = what.state();
         boolean mains = state.polarity() != MainsState.Polarity.NONE;
         return switch (variation) {
             case NONE -> false;
@@ -119,7 +176,8 @@ final class Reckoning {
             case SUPPLY_LEFT_OPEN -> mains && state.fault() == MainsState.Fault.NONE;
             case EARTH_NOT_OPENED -> state.fault() == MainsState.Fault.EARTH_OPEN;
             case EARTH_LEFT_OPEN -> mains && state.fault() != MainsState.Fault.EARTH_OPEN;
-            case SUPPLY_NOT_EARTHED, WALL_EXCHANGED, SECOND_DEVICE -> mains;
+            case SUPPLY_NOT_EARTHED, WALL_EXCHANGED, SECOND_DEVICE, ON_BATTERY -> mains;
+            case AC_FOR_DC -> what.component().equals(Optional.of(Component.DC));
         };
     }
 
@@ -173,7 +231,7 @@ final class Reckoning {
     private static Optional<Double> earth(
             Effect.Earth how, Cause cause, Reading reading, Optional<EarthBudget> budget) {
         boolean every = switch (how) {
-            case SHUNTED, CORD_NULLED, CORD_WORN -> true;
+            case SHUNTED, CORD_NULLED, CORD_WORN, WARMED, NULLED_OPEN -> true;
             case OPEN, ELSEWHERE, LONGER, JOINT_WORN -> false;
         };
         if (reading.obligation().quantity() != QuantityKind.EARTH_RESISTANCE
@@ -189,6 +247,8 @@ final class Reckoning {
                 case SHUNTED -> right * SECOND_WAY / (right + SECOND_WAY);
                 case CORD_NULLED -> right - each.cordNominal();
                 case LONGER -> right + TOOL;
+                case WARMED -> right + WARMING * each.leadsNominal();
+                case NULLED_OPEN -> right + each.leadsNominal() - each.nullUpTo().orElse(0.0);
                 case CORD_WORN -> each.cordNominal() > 0 ? right + WORN : right;
                 case JOINT_WORN -> right + WORN;
                 default -> right;

@@ -1,6 +1,7 @@
 package leadwright.planner.mistake;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,21 +21,29 @@ import leadwright.planner.plan.Step;
 /**
  * What becomes of every slip.
  *
- * <p>Needs: a plan and its foreseen readings. Gives: a finding for each slip of {@link Slips}. Method: nominal values; a slip is
- * caught by the limit only where what it shows is beyond the limit by more than the span of assumed values could undo, and by the band
- * only where the band rests on the device file. Cost: slips times readings, each a change of a few conductances.
+ * <p>Needs: a plan and its foreseen readings. Gives: a finding for each slip of {@link Slips}. Method: nominal values tell what may
+ * be caught by a limit; it is only where the least reading of the changed circuit, each value anywhere in its span, the mains at
+ * its lowest and the tester reading as low as its accuracy lets it, is still beyond the limit. It is caught by the band only
+ * where the band rests on the device file. Cost: slips times readings, each a change of a few conductances, and for each slip at most
+ * {@value #TRIED} bands. Proof: of 'limit' as good as that of {@link leadwright.planner.foresee.Bands}; a slip that a fourth
+ * reading alone would show is called silent, which errs on the safe side.
  */
 public final class Silence {
-    /** The widest factor by which assumed values may lower a reading that the limit should catch; see {@code Assumed}. */
-    private static final double DOUBT = 30;
+    /** Readings whose limit is tried against a slip: those that it carries farthest beyond. */
+    private static final int TRIED = 3;
 
     private final Plan plan;
     private final Map<String, Foreseen> foreseen;
+    private final Reckoning reckoning;
 
-    private Silence(Plan plan, Map<String, Foreseen> foreseen) {
+    private Silence(Plan plan, Map<String, Foreseen> foreseen, Situation situation) {
         this.plan = plan;
         this.foreseen = foreseen;
+        this.reckoning = new Reckoning(plan, situation);
     }
+
+    /** A reading that fails its limit by nominal values, so many times beyond it. */
+    private record Failing(Reckoning.Row row, double shown, double beyond) {}
 
     /** What is known of a slip so far. */
     private static final class Sofar {
@@ -43,17 +52,20 @@ public final class Silence {
         private Optional<String> by = Optional.empty();
         private Optional<Quantity> planned = Optional.empty();
         private Optional<Quantity> shown = Optional.empty();
+        private final List<Failing> failing = new ArrayList<>();
     }
 
     /** In the order of {@link Slips}. */
     public static List<Finding> of(Plan plan, Map<String, Foreseen> foreseen, Situation situation) {
-        Silence silence = new Silence(plan, foreseen);
+        Silence silence = new Silence(plan, foreseen, situation);
         List<Slip> slips = Slips.of(plan);
         List<Sofar> sofar = slips.stream().map(each -> new Sofar()).toList();
-        Reckoning reckoning = new Reckoning(plan, situation);
         for (Reading reading : plan.readings()) {
-            Reckoning.Row row = reckoning.row(reading, slips);
+            Reckoning.Row row = silence.reckoning.row(reading, slips);
             row.shown().forEach((slip, shown) -> silence.look(sofar.get(slip), row, shown));
+        }
+        for (int i = 0; i < slips.size(); i++) {
+            silence.limits(slips.get(i), sofar.get(i));
         }
         List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < slips.size(); i++) {
@@ -64,28 +76,59 @@ public final class Silence {
         return findings;
     }
 
-    /** The limit comes before the band, and the reading that is moved most speaks for the others. */
+    /** The reading that is moved most speaks for the others. */
     private void look(Sofar sofar, Reckoning.Row row, double shown) {
         double planned = row.planned().orElse(shown);
-        Exposure here = beyondLimit(row, planned, shown)
-                ? Exposure.LIMIT
-                : outOfBand(row, shown)
-                        ? Exposure.BAND
-                        : falselyGood(row, planned, shown) ? Exposure.SILENT : Exposure.HARMLESS;
+        beyondLimit(row, planned, shown).ifPresent(sofar.failing::add);
+        Exposure here = outOfBand(row, shown)
+                ? Exposure.BAND
+                : falselyGood(row, planned, shown) ? Exposure.SILENT : Exposure.HARMLESS;
         double moved = Math.abs(shown - planned) / accuracy(row, planned);
         boolean stronger = RANK.indexOf(here) < RANK.indexOf(sofar.exposure);
         if (stronger || sofar.most < 0 || moved > sofar.most && RANK.indexOf(here) == RANK.indexOf(sofar.exposure)) {
-            Dimension dimension = Amounts.dimension(row.reading().obligation());
             sofar.exposure = stronger ? here : sofar.exposure;
             sofar.most = moved;
-            sofar.by = Optional.of(row.reading().id());
-            sofar.planned = row.planned().map(value -> Amounts.rounded(dimension, value));
-            sofar.shown = Optional.of(Amounts.rounded(dimension, shown));
+            tell(sofar, row, shown);
         }
     }
 
+    private static void tell(Sofar sofar, Reckoning.Row row, double shown) {
+        Dimension dimension = Amounts.dimension(row.reading().obligation());
+        sofar.by = Optional.of(row.reading().id());
+        sofar.planned = row.planned().map(value -> Amounts.rounded(dimension, value));
+        sofar.shown = Optional.of(Amounts.rounded(dimension, shown));
+    }
+
+    /** Whether a limit shows a slip whatever the values are; it comes before the band. */
+    private void limits(Slip slip, Sofar sofar) {
+        sofar.failing.stream()
+                .sorted(Comparator.comparingDouble(Failing::beyond).reversed())
+                .limit(TRIED)
+                .filter(each -> fails(slip, each))
+                .findFirst()
+                .ifPresent(each -> {
+                    sofar.exposure = Exposure.LIMIT;
+                    tell(sofar, each.row(), each.shown());
+                });
+    }
+
+    private boolean fails(Slip slip, Failing each) {
+        Limit limit = each.row().reading().obligation().limit().orElseThrow();
+        double bound = limit.value().inSi();
+        if (each.shown() == Reckoning.OPEN) {
+            return true;
+        }
+        return reckoning
+                .band(each.row().reading(), slip)
+                .filter(band -> switch (limit.bound()) {
+                    case AT_MOST -> band.low() - accuracy(each.row(), band.low()) > bound;
+                    case AT_LEAST -> band.high() + accuracy(each.row(), band.high()) < bound;
+                })
+                .isPresent();
+    }
+
     private static final List<Exposure> RANK =
-            List.of(Exposure.LIMIT, Exposure.BAND, Exposure.SILENT, Exposure.HARMLESS);
+            List.of(Exposure.BAND, Exposure.SILENT, Exposure.HARMLESS);
 
     private Exposure exposure(Slip slip, Sofar sofar) {
         if (sofar.exposure == Exposure.LIMIT || sofar.exposure == Exposure.BAND) {
@@ -97,17 +140,19 @@ public final class Silence {
         return slip.kind().leavesOut() ? Exposure.SILENT : sofar.exposure;
     }
 
-    /** Beyond its limit although it was not, so far that no assumed value undoes it. */
-    private static boolean beyondLimit(Reckoning.Row row, double planned, double shown) {
+    /** Beyond its limit although it should not be. */
+    private static Optional<Failing> beyondLimit(Reckoning.Row row, double planned, double shown) {
         Optional<Limit> limit = row.reading().obligation().limit();
         if (limit.isEmpty()) {
-            return false;
+            return Optional.empty();
         }
         double bound = limit.get().value().inSi();
-        return switch (limit.get().bound()) {
-            case AT_MOST -> (planned <= bound || shown == Reckoning.OPEN) && shown > bound * DOUBT;
-            case AT_LEAST -> planned >= bound && shown * DOUBT < bound;
+        boolean fails = switch (limit.get().bound()) {
+            case AT_MOST -> (planned <= bound || shown == Reckoning.OPEN) && shown > bound;
+            case AT_LEAST -> planned >= bound && shown < bound;
         };
+        double beyond = limit.get().bound() == Limit.Bound.AT_MOST ? shown / bound : bound / shown;
+        return fails ? Optional.of(new Failing(row, shown, beyond)) : Optional.empty();
     }
 
     /** Outside what the device file and the kit alone foresee. */
@@ -138,8 +183,8 @@ public final class Silence {
     private boolean byTheWay(Slip slip) {
         return switch (slip.kind()) {
             case SUPPLY_NOT_EARTHED, WALL_EXCHANGED, WRONG_VOLTAGE -> reads(QuantityKind.SUPPLY_VOLTAGE);
-            case FUSE_BLOWN -> reads(QuantityKind.TESTER_CHECK);
-            case NULL_WITH_CORD -> nullsAtTheEnd();
+            case FUSE_BLOWN, SUPPLY_TRIPPED -> reads(QuantityKind.TESTER_CHECK);
+            case NULL_WITH_CORD, NULL_TIPS_APART -> nullsAtTheEnd();
             default -> false;
         };
     }

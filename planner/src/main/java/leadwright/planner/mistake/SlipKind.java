@@ -10,13 +10,18 @@ public enum SlipKind {
     TRUNK_OFF("a trunk left out", true),
     BUNDLES_SWAPPED("two bundles exchanged at the tester", true),
     POOR_CONTACT("foil, bath or fluid contact dry, loose or with an air bubble", true),
+    FOIL_ON_METAL("foil or bath that reaches earthed metal", true),
     IDLE_JACKS_EARTHED("unused jacks at earth where they should be open", true),
     CLIP_ON_PAINT("earth clip on paint or on metal that floats", true),
     CLIP_ELSEWHERE("earth clip on another earthed part, or on the stud", true),
     SECOND_WAY_TO_EARTH("a cable, rail, hose, metal bench or the earth lead left on the housing", true),
     NULL_WITH_CORD("leads nulled with the device's cord in the path", true),
+    NULL_TIPS_APART("leads nulled with the tips not touching each other", true),
     TOOL_IN_JAWS("a tool held in the clip's jaws", false),
+    LEADS_WARM("leads warmed by the test current", false),
     SWITCH_OFF("the device's main switch off", true),
+    STANDBY("the device in standby", true),
+    ON_BATTERY("the device running from its battery", true),
     POLARITY_NOT_TURNED("polarity not turned", true),
     SUPPLY_NOT_OPENED("supply conductor not opened", true),
     SUPPLY_LEFT_OPEN("supply conductor left open", true),
@@ -26,6 +31,8 @@ public enum SlipKind {
     WALL_EXCHANGED("line and neutral exchanged in the wall", true),
     WRONG_VOLTAGE("a 120 V supply for a 230 V device, or the other way", true),
     SECOND_DEVICE("a second device on the same outlet", false),
+    SUPPLY_TRIPPED("the supply tripped, no reading written as zero", true),
+    AC_FOR_DC("direct current read with the tester on alternating current", true),
     FUSE_BLOWN("the tester's input fuse blown, or a relay stuck", true);
 
     private final String words;

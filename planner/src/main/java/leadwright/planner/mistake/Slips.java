@@ -8,10 +8,12 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import leadwright.catalog.device.Battery;
 import leadwright.catalog.device.Device;
 import leadwright.catalog.device.MainsSwitch;
 import leadwright.catalog.device.SupplyConnection;
 import leadwright.catalog.kit.AtRest;
+import leadwright.catalog.kit.Component;
 import leadwright.catalog.kit.ItemKind;
 import leadwright.catalog.rules.QuantityKind;
 import leadwright.planner.Plan;
@@ -82,6 +84,11 @@ public final class Slips {
                 List<Effect.Edit> edits = List.of(
                         new Effect.Edit.Part(own.resistance()), new Effect.Edit.Join(own.from(), own.to(), POOR));
                 add(hookup, SlipKind.POOR_CONTACT, List.of(chain.connection()), new Effect.Wires(edits));
+                add(
+                        hookup,
+                        SlipKind.FOIL_ON_METAL,
+                        List.of(chain.connection()),
+                        new Effect.Wires(List.of(new Effect.Edit.Join(chain.connection(), Nodes.CHASSIS, CONTACT))));
             }
         }
         for (Stretch each : stretches) {
@@ -179,11 +186,17 @@ public final class Slips {
                 earth(hookup, SlipKind.CLIP_ELSEWHERE, reading, Effect.Earth.ELSEWHERE);
                 earth(hookup, SlipKind.TOOL_IN_JAWS, reading, Effect.Earth.LONGER);
             }
-            if (plan.steps().stream().anyMatch(step -> step.does() == Step.Act.NULL)) {
+            earth(hookup, SlipKind.LEADS_WARM, "leads", Effect.Earth.WARMED);
+            if (nulls()) {
                 earth(hookup, SlipKind.NULL_WITH_CORD, "leads", Effect.Earth.CORD_NULLED);
+                earth(hookup, SlipKind.NULL_TIPS_APART, "leads", Effect.Earth.NULLED_OPEN);
             }
             earth(hookup, SlipKind.SECOND_WAY_TO_EARTH, "earth readings", Effect.Earth.SHUNTED);
         });
+    }
+
+    private boolean nulls() {
+        return plan.steps().stream().anyMatch(step -> step.does() == Step.Act.NULL);
     }
 
     private void earth(String hookup, SlipKind kind, String thing, Effect.Earth how) {
@@ -200,44 +213,38 @@ public final class Slips {
         boolean powered = plan.readings().stream()
                 .anyMatch(each -> each.obligation().state().polarity() != MainsState.Polarity.NONE);
         boolean leaks = plan.readings().stream()
-                .anyMatch(each -> each.obligation().component().isPresent());
+                .map(Reading::obligation)
+                .anyMatch(each -> each.component().isPresent() && each.phase() != Obligation.Phase.CHECK);
+        boolean inside = leaks
+                || plan.readings().stream()
+                        .anyMatch(each -> each.obligation().quantity() == QuantityKind.INSULATION_RESISTANCE);
         if (device.mainsSwitch() == MainsSwitch.BOTH_POLES || device.mainsSwitch() == MainsSwitch.ONE_POLE) {
-            everywhere(SlipKind.SWITCH_OFF, Variation.SWITCH_OFF, device.runsOnMains());
+            everywhere(SlipKind.SWITCH_OFF, Variation.SWITCH_OFF, device.runsOnMains() && inside);
         }
+        everywhere(SlipKind.STANDBY, new Effect.None(), powered);
+        everywhere(SlipKind.ON_BATTERY, Variation.ON_BATTERY, powered && device.battery() != Battery.NONE);
         everywhere(SlipKind.POLARITY_NOT_TURNED, Variation.POLARITY_STUCK, any(MainsState.Polarity.REVERSED));
         everywhere(SlipKind.SUPPLY_NOT_OPENED, Variation.SUPPLY_NOT_OPENED, any(MainsState.Fault.SUPPLY_OPEN));
         everywhere(SlipKind.SUPPLY_LEFT_OPEN, Variation.SUPPLY_LEFT_OPEN, any(MainsState.Fault.SUPPLY_OPEN));
         everywhere(SlipKind.EARTH_NOT_OPENED, Variation.EARTH_NOT_OPENED, any(MainsState.Fault.EARTH_OPEN));
         everywhere(SlipKind.EARTH_LEFT_OPEN, Variation.EARTH_LEFT_OPEN, any(MainsState.Fault.EARTH_OPEN));
-        if (leaks && device.supply().connection() != SupplyConnection.PERMANENT) {
-            Effect effect =
-                    new Effect.Wires(List.of(new Effect.Edit.Join(Nodes.CHASSIS, Circuit.EARTH, Reckoning.SECOND_WAY)));
-            all.add(new Slip(
-                    SlipKind.SECOND_WAY_TO_EARTH.word(),
-                    SlipKind.SECOND_WAY_TO_EARTH,
-                    Optional.empty(),
-                    List.of(),
-                    effect));
-        }
+        Effect secondWay =
+                new Effect.Wires(List.of(new Effect.Edit.Join(Nodes.CHASSIS, Circuit.EARTH, Reckoning.SECOND_WAY)));
+        everywhere(
+                SlipKind.SECOND_WAY_TO_EARTH,
+                secondWay,
+                leaks && device.supply().connection() != SupplyConnection.PERMANENT);
         everywhere(SlipKind.SUPPLY_NOT_EARTHED, Variation.SUPPLY_NOT_EARTHED, powered);
         everywhere(SlipKind.WALL_EXCHANGED, Variation.WALL_EXCHANGED, powered);
         everywhere(SlipKind.SECOND_DEVICE, Variation.SECOND_DEVICE, powered);
-        if (powered) {
-            all.add(new Slip(
-                    SlipKind.WRONG_VOLTAGE.word(),
-                    SlipKind.WRONG_VOLTAGE,
-                    Optional.empty(),
-                    List.of(),
-                    new Effect.Scaled(otherSupply())));
-        }
-        if (leaks) {
-            all.add(new Slip(
-                    SlipKind.FUSE_BLOWN.word(),
-                    SlipKind.FUSE_BLOWN,
-                    Optional.empty(),
-                    List.of(),
-                    new Effect.Scaled(0)));
-        }
+        everywhere(SlipKind.WRONG_VOLTAGE, new Effect.Scaled(otherSupply()), powered);
+        everywhere(SlipKind.SUPPLY_TRIPPED, new Effect.Scaled(0), powered);
+        everywhere(
+                SlipKind.AC_FOR_DC,
+                Variation.AC_FOR_DC,
+                plan.readings().stream()
+                        .anyMatch(each -> each.obligation().component().equals(Optional.of(Component.DC))));
+        everywhere(SlipKind.FUSE_BLOWN, new Effect.Scaled(0), leaks);
     }
 
     /** The current changes with voltage and frequency together: 230 V 50 Hz for 120 V 60 Hz, or the other way. */
@@ -257,8 +264,12 @@ public final class Slips {
     }
 
     private void everywhere(SlipKind kind, Variation variation, boolean possible) {
+        everywhere(kind, new Effect.Arrangement(variation), possible);
+    }
+
+    private void everywhere(SlipKind kind, Effect effect, boolean possible) {
         if (possible) {
-            all.add(new Slip(kind.word(), kind, Optional.empty(), List.of(), new Effect.Arrangement(variation)));
+            all.add(new Slip(kind.word(), kind, Optional.empty(), List.of(), effect));
         }
     }
 
