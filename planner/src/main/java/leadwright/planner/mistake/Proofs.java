@@ -137,7 +137,9 @@ final class Proofs {
                     .findFirst()
                     .ifPresent(before::add);
         }
-        reading.map(number -> live.filter(first -> first < number).orElse(number))
+        int earth = before.isEmpty() ? 0 : before.get(0);
+        reading.map(number ->
+                        live.filter(first -> first < number && first > earth).orElse(number))
                 .filter(number -> !before.contains(number))
                 .ifPresent(before::add);
         if (!before.isEmpty()) {
