@@ -25,6 +25,7 @@ public final class Audit {
         new DueAudit(plan, rules, breaches).run();
         new PrecedenceAudit(plan, breaches).run();
         new StepReplay(plan, breaches).run();
+        new ProofAudit(plan, breaches).run();
         new TimeAudit(plan, connectors, breaches).run();
         breaches.check(
                 plan.partial() == !plan.shortfalls().isEmpty(),

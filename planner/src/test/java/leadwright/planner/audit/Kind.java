@@ -29,6 +29,7 @@ record Kind(Invariant named, String what, Set<Invariant> also, BiFunction<Plan, 
                         PrecedenceKinds.all(),
                         HandKinds.all(),
                         EarthLeadKinds.all(),
+                        ProofKinds.all(),
                         FigureKinds.all())
                 .flatMap(List::stream)
                 .toList();
