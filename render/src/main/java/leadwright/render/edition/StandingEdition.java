@@ -56,6 +56,9 @@ public final class StandingEdition {
         page.section("Cautions");
         CautionsText.write(page, words);
         procedure();
+        Foresights foresights = new Foresights(plan, words, page);
+        foresights.proofSteps();
+        foresights.budgets();
         due();
         rules.proof();
         page.section("Acceptance limits and their sources");
@@ -65,6 +68,8 @@ public final class StandingEdition {
         rules.records();
         rules.failures();
         StandingHistory.write(page, plan, since);
+        page.section("What foreseen values rest on");
+        foresights.assumptions();
         drawings.forEach(drawing -> page.picture(drawing.svg(), Editions.alt(drawing)));
         String name = plan.device().name();
         return new Document(

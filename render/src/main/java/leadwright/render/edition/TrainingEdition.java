@@ -48,13 +48,17 @@ public final class TrainingEdition {
     }
 
     private Document write() {
+        Foresights foresights = new Foresights(plan, words, page);
         intent();
         states();
         order();
         hookups();
         readings();
+        foresights.wouldRead();
+        foresights.budgets();
         onPurpose();
         limits();
+        foresights.assumptions();
         List<Questions.Question> questions = Questions.of(plan, words);
         page.section("Questions");
         page.say("All can be answered from this plan. The answers are at the end.");

@@ -8,6 +8,8 @@ import java.util.stream.Collectors;
 import leadwright.catalog.rules.Limit;
 import leadwright.planner.Plan;
 import leadwright.planner.foresee.Situation;
+import leadwright.planner.mistake.Finding;
+import leadwright.planner.mistake.Watch;
 import leadwright.planner.plan.NotApplicable;
 import leadwright.planner.plan.Obligation;
 import leadwright.planner.plan.Reading;
@@ -102,7 +104,13 @@ final class AfterSections {
     static void back(Sheet sheet, List<String> assumed) {
         Plan plan = sheet.plan();
         List<String> ids = plan.unconfirmedLimits();
-        if (ids.isEmpty() && plan.warnings().isEmpty() && plan.notApplicable().isEmpty() && assumed.isEmpty()) {
+        boolean foreseen = !plan.foresight().readings().isEmpty()
+                || !plan.foresight().watch().findings().isEmpty();
+        if (!foreseen
+                && ids.isEmpty()
+                && plan.warnings().isEmpty()
+                && plan.notApplicable().isEmpty()
+                && assumed.isEmpty()) {
             return;
         }
         Xhtml page = sheet.page();
@@ -113,6 +121,7 @@ final class AfterSections {
             }
             notDone(sheet);
             foreseen(sheet);
+            unseen(sheet);
             if (!assumed.isEmpty()) {
                 page.leaf("h2", "", "Taken for what the files leave out");
                 page.in("ul", "", () -> assumed.forEach(each -> page.leaf("li", "", each)));
@@ -137,6 +146,27 @@ final class AfterSections {
                 sheet.sayOurs("What the circuit of this hookup should read, " + situation.text()
                         + "; with a star where assumed values have a say in it. It decides nothing, the limit does. A"
                         + " reading far from it: look at the connections and read again."));
+    }
+
+    /** What no reading and no tick of this sheet would show. */
+    private static void unseen(Sheet sheet) {
+        Watch watch = sheet.plan().foresight().watch();
+        if (watch.findings().isEmpty()) {
+            return;
+        }
+        String left = watch.findings().stream()
+                .map(Finding::slip)
+                .filter(slip -> watch.remaining().contains(slip.id()))
+                .map(slip -> sheet.say(slip.words()))
+                .distinct()
+                .collect(Collectors.joining("; "));
+        sheet.page().leaf("h2", "", "What no reading shows");
+        sheet.page()
+                .leaf(
+                        "p",
+                        "",
+                        (left.isEmpty() ? "Of slips in joining and setting: nothing, where every tick is true." : left + ".")
+                                + " A wrong label, another cord, a value in the wrong row; two slips that hide each other.");
     }
 
     private static void unconfirmed(Sheet sheet, List<String> ids) {

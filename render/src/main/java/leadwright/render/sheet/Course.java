@@ -116,6 +116,11 @@ record Course(List<Stretch> stretches) {
     record Value(Reading reading, Optional<Heading> under, Optional<String> note, Optional<Step> clip)
             implements Line {}
 
+    /** The proof step that compares the clip's place with the reading's. */
+    static boolean looksAtClip(Step step) {
+        return step.place().equals(Optional.of(Step.PROOF + "look-at-clip"));
+    }
+
     static Course of(Plan plan) {
         Map<String, Reading> readings =
                 plan.readings().stream().collect(Collectors.toMap(Reading::id, Function.identity()));
@@ -137,7 +142,14 @@ record Course(List<Stretch> stretches) {
                             step, new Null(step, lastNull.filter(step::equals).isPresent()));
                 case START, SHUT_DOWN, WAIT, MAKE_SAFE -> builder.act(step);
                 // The ticks at the head cover the looks before the first hookup.
-                case LOOK -> step.hookup().ifPresent(hookup -> builder.act(step));
+                case LOOK -> {
+                    // The row that the clip was moved for says where it must be, and has the tick.
+                    boolean inRow = looksAtClip(step)
+                            && plan.steps().get(step.number() - 2).does() == Step.Act.CLIP;
+                    if (step.hookup().isPresent() && !inRow) {
+                        builder.act(step);
+                    }
+                }
                 // No bar tells that a source is off again: a line to tick before a hand goes near.
                 case SWITCH -> step.place().ifPresent(source -> builder.act(step));
                 // A row says where the clip is, but not that the probe takes its place on the earth lead.

@@ -206,7 +206,7 @@ final class ReadingsSection {
         } else if (line instanceof Course.Background) {
             free(
                     "background",
-                    "before the source is put on: what the tester shows; never subtracted",
+                    "before the source is put on: what the tester shows; never subtracted" + LeadWarnings.background(sheet.plan(), hookup),
                     "µA",
                     "Background");
         }
@@ -220,7 +220,12 @@ final class ReadingsSection {
     /** Where the clip goes for this row, to tick, by the number that the drawing gives to the step. */
     private void clip(Step step) {
         page.text(" ");
-        page.in("span", "manner", () -> page.ticked(step.number() + " clip on"));
+        page.in("span", "manner", () -> {
+            page.ticked(step.number() + " clip on");
+            sheet.plan().steps().stream()
+                    .filter(each -> each.number() == step.number() + 1 && Course.looksAtClip(each))
+                    .forEach(each -> page.ticked(each.number() + " on bare metal of this part, no stud, no paint"));
+        });
     }
 
     private void across(String row, String styleClass, Xhtml.Inside inside) {
@@ -295,9 +300,12 @@ final class ReadingsSection {
     private void act(Step step) {
         page.ticked(step.number() + " " + step.text());
         step.caution().ifPresent(caution -> page.bold(caution + " "));
-        if (step.does() == Step.Act.MAKE_SAFE) {
+        if (step.does() == Step.Act.MAKE_SAFE || step.place().equals(Optional.of(Step.PROOF + "read-back-by-two"))) {
             // Two persons, and their boxes side by side.
             page.in("span", "field", () -> page.field("initials", "w18", "").box("w18", ""));
+        } else if (step.place().filter(place -> place.startsWith(Step.PROOF)).isPresent()
+                && step.text().contains("initial")) {
+            page.field("initials", "w18", "");
         }
     }
 
@@ -308,7 +316,7 @@ final class ReadingsSection {
                 .map(Amounts::text)
                 .map(text -> " > " + text)
                 .orElse("");
-        String words = nulled.last() ? "moved" + floor + ": repeat" : "tips together; read twice";
+        String words = nulled.last() ? "moved" + floor + ": repeat" : "tips together; read twice" + LeadWarnings.nulling(sheet.plan());
         free(
                 nulled.last() ? "null-end" : "null-start",
                 words,
