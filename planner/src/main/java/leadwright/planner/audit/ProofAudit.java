@@ -2,7 +2,6 @@ package leadwright.planner.audit;
 
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +12,6 @@ import leadwright.planner.mistake.Exposure;
 import leadwright.planner.mistake.ProofKind;
 import leadwright.planner.mistake.ProofStep;
 import leadwright.planner.mistake.Watch;
-import leadwright.planner.plan.Hookup;
 import leadwright.planner.plan.Joint;
 import leadwright.planner.plan.MainsState;
 import leadwright.planner.plan.MainsState.Fault;
@@ -42,10 +40,12 @@ final class ProofAudit {
     private final Plan plan;
     private final Breaches breaches;
     private final Map<String, Reading> readings = new HashMap<>();
+    private final Set<Joint> earthJoints;
 
     ProofAudit(Plan plan, Breaches breaches) {
         this.plan = plan;
         this.breaches = breaches;
+        this.earthJoints = new BenchModel(plan).earthJoints;
         plan.readings().forEach(reading -> readings.put(reading.id(), reading));
     }
 
@@ -68,9 +68,12 @@ final class ProofAudit {
             boolean joined = handled;
             word(step).ifPresent(word -> {
                 String where = "step " + step.number();
-                breaches.check(named.contains(word), Invariant.PROOF_STEP, where, word + " is not among the plan's proofs");
                 breaches.check(
-                        step.does() == Step.Act.LOOK && step.joint().isEmpty() && step.reading().isEmpty(),
+                        named.contains(word), Invariant.PROOF_STEP, where, word + " is not among the plan's proofs");
+                breaches.check(
+                        step.does() == Step.Act.LOOK
+                                && step.joint().isEmpty()
+                                && step.reading().isEmpty(),
                         Invariant.PROOF_STEP,
                         where,
                         "a proof step that does more than look");
@@ -96,9 +99,7 @@ final class ProofAudit {
         boolean plant = new BenchModel(plan).permanent;
         for (ProofKind kind : HANDS) {
             breaches.check(
-                    !kind.word().equals(word)
-                            || dead
-                            || (kind == ProofKind.NOTHING_ELSE_TOUCHES ? plant : joined),
+                    !kind.word().equals(word) || dead || (kind == ProofKind.NOTHING_ELSE_TOUCHES ? plant : joined),
                     Invariant.PROOF_HANDLING,
                     where,
                     word + " in state " + state.word());
@@ -108,36 +109,34 @@ final class ProofAudit {
         breaches.check(
                 !runs && !opens || !dead, Invariant.PROOF_STEP, where, word + " with the mains off shows nothing");
         breaches.check(
-                !opens || state.fault() == Fault.SUPPLY_OPEN, Invariant.PROOF_STEP, where, word + " with the supply closed");
+                !opens || state.fault() == Fault.SUPPLY_OPEN,
+                Invariant.PROOF_STEP,
+                where,
+                word + " with the supply closed");
     }
 
     private void stands(ProofStep proof) {
-        List<Step> steps = plan.steps();
-        Set<Joint> made = new LinkedHashSet<>();
+        boolean clip = proof.kind() == ProofKind.LOOK_AT_CLIP;
+        boolean round = proof.kind() == ProofKind.NOTHING_ELSE_TOUCHES;
         boolean seen = false;
-        boolean since = false;
-        int seconds = 0;
+        boolean due = false;
         boolean late = false;
-        for (Step step : steps) {
-            step.joint().map(Joints::plain).ifPresent(joint -> change(made, step, joint));
-            boolean clip = proof.kind() == ProofKind.LOOK_AT_CLIP;
-            if (clip && step.does() == Step.Act.CLIP) {
-                since = false;
-            }
+        int seconds = 0;
+        for (Step step : plan.steps()) {
+            // What a look was at is changed: it is looked at again, or it was for nothing.
+            seen &= !(clip && step.does() == Step.Act.CLIP || !due && joins(proof, step));
             if (word(step).equals(Optional.of(proof.kind().word())) && mine(proof, step)) {
-                seen |= complete(proof, made);
-                since = true;
+                seen = true;
                 seconds += step.seconds();
             }
-            Optional<Reading> due =
-                    step.reading().map(readings::get).filter(reading -> isFor(proof, reading));
-            if (due.isPresent()) {
-                late |= !(clip || proof.kind() == ProofKind.NOTHING_ELSE_TOUCHES ? since : seen);
+            Optional<Reading> reading = step.reading().map(readings::get).filter(each -> isFor(proof, each));
+            if (reading.isPresent()) {
+                due = true;
+                late |= !seen;
+                // What was seen before the earth readings is seen again after them.
+                boolean earth = reading.get().obligation().phase() == Phase.EARTH;
+                seen &= !(round && earth) || nextIsEarth(step);
             }
-            // What was seen before the earth readings is seen again after them.
-            boolean earth = due.filter(reading -> reading.obligation().phase() == Phase.EARTH)
-                    .isPresent();
-            since &= clip || !earth || nextIsEarth(step);
         }
         breaches.check(
                 !late,
@@ -151,6 +150,15 @@ final class ProofAudit {
                 "takes " + seconds + " s in the steps, the plan says " + proof.seconds());
     }
 
+    /** A lead plugged in the hookup that is looked over. */
+    private boolean joins(ProofStep proof, Step step) {
+        return proof.hookup().isPresent()
+                && proof.kind() != ProofKind.LOOK_AT_CLIP
+                && step.does() == Step.Act.JOIN
+                && step.hookup().equals(proof.hookup())
+                && step.joint().map(Joints::plain).filter(earthJoints::contains).isEmpty();
+    }
+
     private boolean nextIsEarth(Step step) {
         return plan.steps().stream()
                 .skip(step.number())
@@ -160,41 +168,25 @@ final class ProofAudit {
                 .anyMatch(reading -> reading.obligation().phase() == Phase.EARTH);
     }
 
-    private static void change(Set<Joint> made, Step step, Joint joint) {
-        if (step.does() == Step.Act.JOIN) {
-            made.add(joint);
-        } else {
-            made.remove(joint);
-        }
-    }
-
     private static boolean mine(ProofStep proof, Step step) {
         return proof.hookup().isEmpty() || step.hookup().equals(proof.hookup());
-    }
-
-    /** Counted and followed is what is all there. */
-    private boolean complete(ProofStep proof, Set<Joint> made) {
-        return proof.kind() == ProofKind.LOOK_AT_CLIP
-                || proof.hookup()
-                        .flatMap(plan::hookup)
-                        .map((Hookup hookup) -> made.containsAll(Joints.ofLeads(hookup, plan.kit())))
-                        .orElse(true);
     }
 
     /** Readings that a proof step must come before. */
     private static boolean isFor(ProofStep proof, Reading reading) {
         Obligation what = reading.obligation();
         boolean leaks = what.phase() == Phase.ORDINARY || what.phase() == Phase.MAINS_ON_PART;
+        boolean wired =
+                (leaks || what.phase() == Phase.INSULATION) && !what.demand().isNothing();
         return switch (proof.kind()) {
             case COUNT_AND_TUG, FOLLOW_TO_JACK, PRESS_AND_LOOK, READ_BACK_BY_TWO ->
-                leaks && !what.demand().isNothing() && reading.hookup().equals(proof.hookup());
+                wired && reading.hookup().equals(proof.hookup());
             case LOOK_AT_CLIP -> what.phase() == Phase.EARTH && reading.hookup().equals(proof.hookup());
             case NOTHING_ELSE_TOUCHES -> leaks || what.phase() == Phase.EARTH;
             case IDLE_JACKS_LOOKED_UP -> leaks;
             case DEVICE_RUNS -> leaks && (what.state().powered() || what.state() == MainsState.INSTALLED_ON);
             case SUPPLY_REALLY_OPENS -> leaks && what.state().fault() == Fault.SUPPLY_OPEN;
-            case COMPONENT_SHOWN ->
-                leaks && what.component().equals(Optional.of(Component.DC));
+            case COMPONENT_SHOWN -> leaks && what.component().equals(Optional.of(Component.DC));
             case STATE_TICK -> false;
         };
     }
@@ -211,7 +203,8 @@ final class ProofAudit {
                 left.equals(watch.remaining()),
                 Invariant.SILENT_SAID,
                 "foresight",
-                left.size() + " slips stay unseen, the plan lists " + watch.remaining().size());
+                left.size() + " slips stay unseen, the plan lists "
+                        + watch.remaining().size());
         for (ProofStep proof : watch.proofs()) {
             Set<String> silent = new HashSet<>();
             watch.findings().stream()

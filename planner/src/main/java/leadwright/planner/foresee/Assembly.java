@@ -318,7 +318,7 @@ final class Assembly {
         boolean cut = variation == Variation.ON_BATTERY
                 || variation == Variation.SWITCH_OFF
                         && (device.mainsSwitch() == MainsSwitch.BOTH_POLES
-                        || device.mainsSwitch() == MainsSwitch.ONE_POLE && inside.equals(Nodes.LINE));
+                                || device.mainsSwitch() == MainsSwitch.ONE_POLE && inside.equals(Nodes.LINE));
         return cut ? "before-switch-" + inside : inside;
     }
 

@@ -62,8 +62,7 @@ public record LeadDraw(
         List<Template.Branch> left = setup.template().branches().stream()
                 .filter(branch -> !parted.contains(branch.name()))
                 .toList();
-        return new Setup(
-                new Template(left, setup.template().fixed()), setup.meter(), setup.hertz(), setup.ties());
+        return new Setup(new Template(left, setup.template().fixed()), setup.meter(), setup.hertz(), setup.ties());
     }
 
     private static Basis basis(Plan plan, Hookup hookup) {

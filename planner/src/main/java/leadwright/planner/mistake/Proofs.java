@@ -119,8 +119,7 @@ final class Proofs {
         Predicate<Obligation> of = kind == ProofKind.COMPONENT_SHOWN
                 ? what -> what.component().equals(Optional.of(Component.DC))
                 : what -> what.component().isPresent() && what.phase() != Obligation.Phase.CHECK;
-        Optional<Integer> reading =
-                steps(when, of).stream().findFirst().map(this::beforeItsHand);
+        Optional<Integer> reading = steps(when, of).stream().findFirst().map(this::beforeItsHand);
         // What can be seen to with the outlet off is seen to before it is switched on.
         boolean runs = kind == ProofKind.DEVICE_RUNS
                 || kind == ProofKind.SUPPLY_REALLY_OPENS

@@ -248,7 +248,8 @@ final class Reckoning {
                 case CORD_NULLED -> right - each.cordNominal();
                 case LONGER -> right + TOOL;
                 case WARMED -> right + WARMING * each.leadsNominal();
-                case NULLED_OPEN -> right + each.leadsNominal() - each.nullUpTo().orElse(0.0);
+                case NULLED_OPEN ->
+                    right + each.leadsNominal() - each.nullUpTo().orElse(0.0);
                 case CORD_WORN -> each.cordNominal() > 0 ? right + WORN : right;
                 case JOINT_WORN -> right + WORN;
                 default -> right;

@@ -127,8 +127,7 @@ public final class Silence {
                 .isPresent();
     }
 
-    private static final List<Exposure> RANK =
-            List.of(Exposure.BAND, Exposure.SILENT, Exposure.HARMLESS);
+    private static final List<Exposure> RANK = List.of(Exposure.BAND, Exposure.SILENT, Exposure.HARMLESS);
 
     private Exposure exposure(Slip slip, Sofar sofar) {
         if (sofar.exposure == Exposure.LIMIT || sofar.exposure == Exposure.BAND) {

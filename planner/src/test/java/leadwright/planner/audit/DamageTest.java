@@ -19,7 +19,12 @@ import org.junit.jupiter.api.TestFactory;
 class DamageTest {
 
     private static final List<Deliberate> ALL = Stream.of(
-                    WiringDamage.all(), ReadingDamage.all(), StepDamage.all(), HandDamage.all(), ProofDamage.all(), FigureDamage.all())
+                    WiringDamage.all(),
+                    ReadingDamage.all(),
+                    StepDamage.all(),
+                    HandDamage.all(),
+                    ProofDamage.all(),
+                    FigureDamage.all())
             .flatMap(List::stream)
             .toList();
 

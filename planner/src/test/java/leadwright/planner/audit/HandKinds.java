@@ -98,7 +98,8 @@ final class HandKinds {
                         Invariant.EARTH_LEAD_PROVEN,
                         Invariant.CLIP_PLACE,
                         Invariant.TOUCH_PLACE,
-                        Invariant.TIE_SELECTED),
+                        Invariant.TIE_SELECTED,
+                        Invariant.PROOF_STEP),
                 Kind.of(
                         Invariant.TOUCH_PLACE,
                         "a place that is not touched",

@@ -36,7 +36,8 @@ final class PrecedenceKinds {
                         Invariant.HANDLING,
                         Invariant.SOURCE_OFF,
                         Invariant.CLIP_PLACE,
-                        Invariant.NULLING),
+                        Invariant.NULLING,
+                        Invariant.PROOF_STEP),
                 Kind.of(
                         Invariant.INSULATION_FIRST,
                         "insulation after leakage",

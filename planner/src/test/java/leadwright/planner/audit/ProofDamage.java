@@ -41,9 +41,12 @@ final class ProofDamage {
                         true)));
         all.add(ward(
                 Invariant.PROOF_HANDLING,
-                "leads counted with the outlet on",
-                plan -> Damage.step(
-                        plan, is("count-and-tug"), step -> with(step, "state", MainsState.NORMAL))));
+                "leads counted between two readings with the outlet on",
+                plan -> Damage.moveStep(
+                        Damage.step(plan, is("count-and-tug"), step -> with(step, "state", MainsState.NORMAL)),
+                        is("count-and-tug"),
+                        step -> step.does() == Act.READ && step.state() == MainsState.NORMAL,
+                        true)));
         all.add(ward(Invariant.SILENT_SAID, "a proof step struck out, its slips not listed", plan -> {
             Watch watch = plan.foresight().watch();
             List<ProofStep> fewer = watch.proofs().subList(1, watch.proofs().size());

@@ -27,8 +27,8 @@ final class ProofKinds {
                 Kind.of(
                         Invariant.PROOF_STEP,
                         "a proof step left out",
-                        (plan, dice) -> dice.pick(plan.steps(), ProofKinds::proof)
-                                .map(step -> Mend.without(plan, step)),
+                        (plan, dice) ->
+                                dice.pick(plan.steps(), ProofKinds::proof).map(step -> Mend.without(plan, step)),
                         Invariant.SECONDS),
                 Kind.of(
                         Invariant.PROOF_STEP,
@@ -51,7 +51,8 @@ final class ProofKinds {
                 Kind.of(
                         Invariant.SILENT_SAID,
                         "a slip that nothing shows is not listed",
-                        (plan, dice) -> dice.pick(proofs(plan), each -> !alone(plan, each).isEmpty())
+                        (plan, dice) -> dice.pick(
+                                        proofs(plan), each -> !alone(plan, each).isEmpty())
                                 .flatMap(each -> dice.pick(alone(plan, each))
                                         .map(slip -> watch(plan, each, exposes -> exposes.remove(slip))))),
                 Kind.of(
@@ -62,11 +63,13 @@ final class ProofKinds {
                                                 plan.foresight().watch().findings(),
                                                 finding -> finding.exposure() != Exposure.SILENT
                                                         || !each.kind()
-                                                                .exposes(finding.slip().kind()))
+                                                                .exposes(finding.slip()
+                                                                        .kind()))
                                         .map(finding -> watch(
                                                 plan,
                                                 each,
-                                                exposes -> exposes.add(finding.slip().id()))))));
+                                                exposes -> exposes.add(
+                                                        finding.slip().id()))))));
     }
 
     static boolean proof(Step step) {
@@ -74,8 +77,7 @@ final class ProofKinds {
     }
 
     private static boolean hands(Step step) {
-        return proof(step)
-                && HANDS.contains(step.place().orElseThrow().substring(Step.PROOF.length()));
+        return proof(step) && HANDS.contains(step.place().orElseThrow().substring(Step.PROOF.length()));
     }
 
     private static List<ProofStep> proofs(Plan plan) {
@@ -129,7 +131,10 @@ final class ProofKinds {
                                 plan,
                                 step,
                                 plan.steps().indexOf(target)
-                                        - (plan.steps().indexOf(step) < plan.steps().indexOf(target) ? 1 : 0),
+                                        - (plan.steps().indexOf(step)
+                                                        < plan.steps().indexOf(target)
+                                                ? 1
+                                                : 0),
                                 with(step, "state", target.state()))));
     }
 }

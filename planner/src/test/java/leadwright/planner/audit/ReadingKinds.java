@@ -62,7 +62,8 @@ final class ReadingKinds {
                         Invariant.FLOATING_JOINED,
                         Invariant.TIE_SELECTED,
                         Invariant.MAINS_ON_PART_LAST,
-                        Invariant.SELECTION_SAID),
+                        Invariant.SELECTION_SAID,
+                        Invariant.PROOF_STEP),
                 Kind.of(
                         Invariant.TIES,
                         "a set on jacks that are no neighbours",

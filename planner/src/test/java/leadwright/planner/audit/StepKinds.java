@@ -76,7 +76,8 @@ final class StepKinds {
                         Invariant.SECONDS,
                         Invariant.SELECTION_SAID,
                         Invariant.INSULATION_FIRST,
-                        Invariant.EARTH_LEAD_PARTED),
+                        Invariant.EARTH_LEAD_PARTED,
+                        Invariant.PROOF_STEP),
                 Kind.of(
                         Invariant.LOOK_FIRST,
                         "the look over left out or done later",

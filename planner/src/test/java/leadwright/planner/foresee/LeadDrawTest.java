@@ -28,8 +28,7 @@ class LeadDrawTest {
                 .toList();
         assertThat(readings).hasSizeGreaterThan(5);
         for (Reading reading : readings) {
-            LeadDraw draw =
-                    LeadDraw.of(WARD, reading, Situation.ORDINARY).orElseThrow();
+            LeadDraw draw = LeadDraw.of(WARD, reading, Situation.ORDINARY).orElseThrow();
             double farads = farads(reading);
             double expected = 2 * Math.PI * 50 * farads * 230;
             assertThat(draw.nominal().inSi()).as(reading.id()).isCloseTo(expected, within(0.01 * expected + 2e-9));
@@ -65,7 +64,7 @@ class LeadDrawTest {
     void other_readings_have_no_background() {
         WARD.readings().stream()
                 .filter(each -> each.obligation().phase() != Phase.MAINS_ON_PART)
-                .forEach(each -> assertThat(LeadDraw.of(WARD, each, Situation.ORDINARY))
-                        .isEmpty());
+                .forEach(each ->
+                        assertThat(LeadDraw.of(WARD, each, Situation.ORDINARY)).isEmpty());
     }
 }

@@ -88,13 +88,14 @@ class CoverTest {
 
     @TestFactory
     Stream<DynamicTest> no_other_set_of_steps_shows_as_much_for_less() {
-        return WatchedPlans.all().stream().map(each -> DynamicTest.dynamicTest(each.name(), () -> {
-            Watch watch = each.plan().foresight().watch();
-            List<ProofStep> offered = Proofs.of(each.plan(), watch.findings());
-            assertThat(Cover.shown(watch.proofs())).isEqualTo(Cover.shown(offered));
-            int least = offered.size() <= SUBSETS ? leastOfAllSubsets(offered) : leastOfAModel(offered);
-            assertThat(watch.seconds()).isEqualTo(least);
-        }));
+        return WatchedPlans.all().stream()
+                .map(each -> DynamicTest.dynamicTest(each.name(), () -> {
+                    Watch watch = each.plan().foresight().watch();
+                    List<ProofStep> offered = Proofs.of(each.plan(), watch.findings());
+                    assertThat(Cover.shown(watch.proofs())).isEqualTo(Cover.shown(offered));
+                    int least = offered.size() <= SUBSETS ? leastOfAllSubsets(offered) : leastOfAModel(offered);
+                    assertThat(watch.seconds()).isEqualTo(least);
+                }));
     }
 
     /** For each slip the steps that show it, as a set of bits. */

@@ -34,24 +34,27 @@ class ReckoningTest {
 
     @TestFactory
     Stream<DynamicTest> changed_conductances_give_what_the_rebuilt_circuit_gives() {
-        return WatchedPlans.all().stream().map(each -> DynamicTest.dynamicTest(each.name(), () -> {
-            Plan plan = each.plan();
-            double floor = Amounts.accuracy(plan.kit(), "leakage").floor().inSi();
-            Reckoning reckoning = new Reckoning(plan, Situation.ORDINARY);
-            List<Pair> pairs = pairs(plan, reckoning);
-            int stride = Math.max(1, pairs.size() / PAIRS);
-            for (int i = 0; i < pairs.size(); i += stride) {
-                Pair pair = pairs.get(i);
-                Setup setup = reckoning
-                        .changed(pair.row().reading(), pair.slip().effect())
-                        .orElseThrow();
-                // A direct current that nothing drives is not solved.
-                double rebuilt = setup.hertz() == 0 && pair.shown() == 0 ? 0 : setup.nominal();
-                assertThat(Math.abs(pair.shown() - rebuilt))
-                        .as(pair.row().reading().id() + " " + pair.slip().id() + " " + rebuilt)
-                        .isLessThanOrEqualTo(Math.max(1e-6 * rebuilt, 1e-3 * floor));
-            }
-        }));
+        return WatchedPlans.all().stream()
+                .map(each -> DynamicTest.dynamicTest(each.name(), () -> {
+                    Plan plan = each.plan();
+                    double floor =
+                            Amounts.accuracy(plan.kit(), "leakage").floor().inSi();
+                    Reckoning reckoning = new Reckoning(plan, Situation.ORDINARY);
+                    List<Pair> pairs = pairs(plan, reckoning);
+                    int stride = Math.max(1, pairs.size() / PAIRS);
+                    for (int i = 0; i < pairs.size(); i += stride) {
+                        Pair pair = pairs.get(i);
+                        Setup setup = reckoning
+                                .changed(pair.row().reading(), pair.slip().effect())
+                                .orElseThrow();
+                        // A direct current that nothing drives is not solved.
+                        double rebuilt = setup.hertz() == 0 && pair.shown() == 0 ? 0 : setup.nominal();
+                        assertThat(Math.abs(pair.shown() - rebuilt))
+                                .as(pair.row().reading().id() + " "
+                                        + pair.slip().id() + " " + rebuilt)
+                                .isLessThanOrEqualTo(Math.max(1e-6 * rebuilt, 1e-3 * floor));
+                    }
+                }));
     }
 
     private static List<Pair> pairs(Plan plan, Reckoning reckoning) {
@@ -72,31 +75,32 @@ class ReckoningTest {
     /** A limit shows a slip only where no values within the spans let the reading pass: drawn inside them and at their corners. */
     @TestFactory
     Stream<DynamicTest> what_a_limit_shows_it_shows_whatever_the_assumed_values_are() {
-        return WatchedPlans.all().stream().map(each -> DynamicTest.dynamicTest(each.name(), () -> {
-            Plan plan = each.plan();
-            Reckoning reckoning = new Reckoning(plan, Situation.ORDINARY);
-            List<Finding> caught = plan.foresight().watch().findings().stream()
-                    .filter(finding -> finding.exposure() == Exposure.LIMIT)
-                    .filter(finding -> !(finding.slip().effect() instanceof Effect.EarthPath))
-                    .toList();
-            int stride = Math.max(1, caught.size() / FINDINGS);
-            for (int i = 0; i < caught.size(); i += stride) {
-                Reading reading = reading(plan, caught.get(i).by().orElseThrow());
-                Setup setup = reckoning
-                        .changed(reading, caught.get(i).slip().effect())
-                        .orElseThrow();
-                Random random = new Random(i);
-                for (int draw = 0; draw < 2 * DRAWS; draw++) {
-                    boolean corner = draw < DRAWS;
-                    Map<Parameter, Double> values = new HashMap<>();
-                    double read = setup.read(
-                            parameter -> values.computeIfAbsent(parameter, any -> drawn(any, random, corner)));
-                    assertThat(fails(plan, reading, read))
-                            .as(caught.get(i).slip().id() + " by " + reading.id() + " reads " + read)
-                            .isTrue();
-                }
-            }
-        }));
+        return WatchedPlans.all().stream()
+                .map(each -> DynamicTest.dynamicTest(each.name(), () -> {
+                    Plan plan = each.plan();
+                    Reckoning reckoning = new Reckoning(plan, Situation.ORDINARY);
+                    List<Finding> caught = plan.foresight().watch().findings().stream()
+                            .filter(finding -> finding.exposure() == Exposure.LIMIT)
+                            .filter(finding -> !(finding.slip().effect() instanceof Effect.EarthPath))
+                            .toList();
+                    int stride = Math.max(1, caught.size() / FINDINGS);
+                    for (int i = 0; i < caught.size(); i += stride) {
+                        Reading reading = reading(plan, caught.get(i).by().orElseThrow());
+                        Setup setup = reckoning
+                                .changed(reading, caught.get(i).slip().effect())
+                                .orElseThrow();
+                        Random random = new Random(i);
+                        for (int draw = 0; draw < 2 * DRAWS; draw++) {
+                            boolean corner = draw < DRAWS;
+                            Map<Parameter, Double> values = new HashMap<>();
+                            double read = setup.read(
+                                    parameter -> values.computeIfAbsent(parameter, any -> drawn(any, random, corner)));
+                            assertThat(fails(plan, reading, read))
+                                    .as(caught.get(i).slip().id() + " by " + reading.id() + " reads " + read)
+                                    .isTrue();
+                        }
+                    }
+                }));
     }
 
     private static double drawn(Parameter parameter, Random random, boolean corner) {
@@ -122,9 +126,8 @@ class ReckoningTest {
     }
 
     static Reading reading(Plan plan, String id) {
-        Optional<Reading> found = plan.readings().stream()
-                .filter(each -> each.id().equals(id))
-                .findFirst();
+        Optional<Reading> found =
+                plan.readings().stream().filter(each -> each.id().equals(id)).findFirst();
         return found.orElseThrow();
     }
 }

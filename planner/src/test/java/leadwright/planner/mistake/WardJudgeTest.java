@@ -34,8 +34,8 @@ class WardJudgeTest {
     private static final Reckoning RECKONING = new Reckoning(PLAN, Situation.ORDINARY);
 
     /** After these the device is tested all the same, and what is read is right or too high. */
-    private static final Set<SlipKind> TESTED_ALL_THE_SAME = EnumSet.of(
-            SlipKind.NEIGHBOUR_BRANCH, SlipKind.TOOL_IN_JAWS, SlipKind.LEADS_WARM, SlipKind.SECOND_DEVICE);
+    private static final Set<SlipKind> TESTED_ALL_THE_SAME =
+            EnumSet.of(SlipKind.NEIGHBOUR_BRANCH, SlipKind.TOOL_IN_JAWS, SlipKind.LEADS_WARM, SlipKind.SECOND_DEVICE);
 
     /** Shown by the supply voltages, the known resistor and the nulling at the end, all of which this plan has. */
     private static final Set<SlipKind> SHOWN_IN_ANY_CASE = EnumSet.of(
@@ -81,8 +81,9 @@ class WardJudgeTest {
                             return Exposure.LIMIT;
                         }
                         band |= leavesBand(reading, shown);
-                        lower |= right - shown > LEAKAGE.reading().inSi() * right
-                                + LEAKAGE.floor().inSi();
+                        lower |= right - shown
+                                > LEAKAGE.reading().inSi() * right
+                                        + LEAKAGE.floor().inSi();
                     }
                 }
             }

@@ -32,8 +32,7 @@ final class WatchedPlans {
             "slaterow-tilt-table",
             "wickling-on-charger",
             "wickling-rhythm-card");
-    private static final List<String> KITS =
-            List.of("k1-marrowgate-bench", "k2-round-trolley", "k3-fixed-plant-case");
+    private static final List<String> KITS = List.of("k1-marrowgate-bench", "k2-round-trolley", "k3-fixed-plant-case");
 
     private WatchedPlans() {}
 

@@ -61,11 +61,14 @@ final class Foresights {
         }
         page.part("Proof steps");
         long silent = count(Exposure.SILENT);
-        page.say(words.say("Of " + plan.foresight().watch().findings().size() + " slips that were put into the circuits, "
+        page.say(words.say("Of " + plan.foresight().watch().findings().size()
+                + " slips that were put into the circuits, "
                 + count(Exposure.LIMIT) + " fail a limit whatever the assumed values are, " + count(Exposure.BAND)
-                + " leave what the device file foresees, " + count(Exposure.CHECK) + " are shown by checks that are done in any"
+                + " leave what the device file foresees, " + count(Exposure.CHECK)
+                + " are shown by checks that are done in any"
                 + " case, " + count(Exposure.HARMLESS) + " let no bad device pass, and " + silent
-                + " leave every reading looking right. These steps, " + plan.foresight().watch().seconds()
+                + " leave every reading looking right. These steps, "
+                + plan.foresight().watch().seconds()
                 + " s together, are the cheapest that show all of those that such a step can show."));
         page.grid(
                 List.of("Step", "What is done", "Shows"),
@@ -74,7 +77,8 @@ final class Foresights {
                         .map(proof -> List.of(
                                 Words.strong(WouldRead.named(plan, proof)),
                                 Words.of(words.prose(proof.text())),
-                                Words.of(proof.exposes().size() + (proof.exposes().size() == 1 ? " slip" : " slips"))))
+                                Words.of(proof.exposes().size()
+                                        + (proof.exposes().size() == 1 ? " slip" : " slips"))))
                         .toList());
         remaining();
     }
@@ -88,17 +92,18 @@ final class Foresights {
     private void remaining() {
         List<String> left = plan.foresight().watch().remaining();
         if (left.isEmpty()) {
-            page.say("Of the slips that were looked for none stays unseen. What no circuit shows stays: a wrong label, another"
-                    + " cord, a value in the wrong row.");
+            page.say(
+                    "Of the slips that were looked for none stays unseen. What no circuit shows stays: a wrong label, another"
+                            + " cord, a value in the wrong row.");
             return;
         }
         page.notice(Words.strong("Not shown by anything: ")
                 .then(plan.foresight().watch().findings().stream()
-                        .map(Finding::slip)
-                        .filter(slip -> left.contains(slip.id()))
-                        .map(slip -> words.say(slip.words()))
-                        .distinct()
-                        .collect(Collectors.joining("; "))
+                                .map(Finding::slip)
+                                .filter(slip -> left.contains(slip.id()))
+                                .map(slip -> words.say(slip.words()))
+                                .distinct()
+                                .collect(Collectors.joining("; "))
                         + "."));
     }
 
@@ -120,8 +125,8 @@ final class Foresights {
 
     private void earth(List<EarthBudget> budgets) {
         Map<List<EarthBudget.Entry>, List<EarthBudget>> alike = new LinkedHashMap<>();
-        budgets.forEach(each ->
-                alike.computeIfAbsent(each.entries(), entries -> new ArrayList<>()).add(each));
+        budgets.forEach(each -> alike.computeIfAbsent(each.entries(), entries -> new ArrayList<>())
+                .add(each));
         List<List<Words>> rows = new ArrayList<>();
         alike.forEach((entries, these) -> {
             String readings = these.stream().map(EarthBudget::reading).collect(Collectors.joining(", "));
@@ -140,11 +145,14 @@ final class Foresights {
                 List.of("Readings", "Piece of the path", "Most likely", "Span", "By nulling"),
                 List.of(20, 38, 14, 16, 12),
                 rows);
-        page.say("In mΩ, copper at " + number(situation.celsius()) + " °C; * assumed. A contact or tool that is fitted after the"
-                + " nulling is not taken off.");
-        budgets.stream().filter(EarthBudget::beyondNull).findFirst().ifPresent(each -> page.notice(
-                Words.strong("More than the tester nulls: ")
-                        .then("the leads may have more than the " + milliohms(each.nullUpTo().orElse(0.0))
+        page.say("In mΩ, copper at " + number(situation.celsius())
+                + " °C; * assumed. A contact or tool that is fitted after the" + " nulling is not taken off.");
+        budgets.stream()
+                .filter(EarthBudget::beyondNull)
+                .findFirst()
+                .ifPresent(each -> page.notice(Words.strong("More than the tester nulls: ")
+                        .then("the leads may have more than the "
+                                + milliohms(each.nullUpTo().orElse(0.0))
                                 + " mΩ that the tester takes off. Null them and see that it takes; else use shorter or thicker"
                                 + " leads.")));
     }
@@ -155,7 +163,9 @@ final class Foresights {
                         Words.strong(each.reading()),
                         Words.of(words.amount(each.nominal()) + (each.basis() == Basis.ASSUMED ? "*" : "")),
                         Words.of(words.amount(each.low()) + " to " + words.amount(each.high())),
-                        Words.of(each.share().map(share -> Math.round(share * 100) + " %").orElse("–"))))
+                        Words.of(each.share()
+                                .map(share -> Math.round(share * 100) + " %")
+                                .orElse("–"))))
                 .toList();
         page.grid(
                 List.of("Reading", "Background, device end free", "Span", "Share of the limit"),

@@ -58,9 +58,7 @@ final class WouldRead {
 
     /** The applied part of a single wire; slips of other kinds are gathered over the hookup. */
     private static String part(Slip slip) {
-        return slip.kind() == SlipKind.WIRE_OFF
-                ? slip.things().get(0).replaceAll("\\..*", "")
-                : "";
+        return slip.kind() == SlipKind.WIRE_OFF ? slip.things().get(0).replaceAll("\\..*", "") : "";
     }
 
     private List<Words> row(Alike alike, List<Finding> findings) {
@@ -80,13 +78,15 @@ final class WouldRead {
         if (!alike.part().isEmpty()) {
             return findings.size() == 1
                     ? ": " + words.subject(findings.get(0).slip().things())
-                    : ": any of the " + findings.size() + " of " + words.group(findings.get(0).slip().things().get(0));
+                    : ": any of the " + findings.size() + " of "
+                            + words.group(findings.get(0).slip().things().get(0));
         }
         if (findings.size() > NAMED) {
             return ": any of " + findings.size();
         }
         String things = findings.stream()
-                .map(finding -> finding.slip().things().stream().map(this::thing).collect(Collectors.joining(" to ")))
+                .map(finding ->
+                        finding.slip().things().stream().map(this::thing).collect(Collectors.joining(" to ")))
                 .filter(each -> !each.isEmpty())
                 .distinct()
                 .collect(Collectors.joining("; "));
@@ -168,7 +168,8 @@ final class WouldRead {
             return "the tick at the state's head";
         }
         List<String> numbers = plan.steps().stream()
-                .filter(step -> step.place().equals(Optional.of(Step.PROOF + proof.kind().word())))
+                .filter(step -> step.place()
+                        .equals(Optional.of(Step.PROOF + proof.kind().word())))
                 .filter(step -> proof.hookup().isEmpty() || step.hookup().equals(proof.hookup()))
                 .map(step -> String.valueOf(step.number()))
                 .toList();

@@ -165,7 +165,9 @@ final class AfterSections {
                 .leaf(
                         "p",
                         "",
-                        (left.isEmpty() ? "Of slips in joining and setting: nothing, where every tick is true." : left + ".")
+                        (left.isEmpty()
+                                        ? "Of slips in joining and setting: nothing, where every tick is true."
+                                        : left + ".")
                                 + " A wrong label, another cord, a value in the wrong row; two slips that hide each other.");
     }
 

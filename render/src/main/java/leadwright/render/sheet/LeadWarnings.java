@@ -16,8 +16,7 @@ final class LeadWarnings {
     static String background(Plan plan, Optional<Hookup> hookup) {
         return plan.readings().stream()
                 .filter(reading -> reading.hookup().equals(hookup.map(Hookup::id)))
-                .flatMap(reading ->
-                        LeadDraw.of(plan, reading, plan.foresight().situation()).stream())
+                .flatMap(reading -> LeadDraw.of(plan, reading, plan.foresight().situation()).stream())
                 .filter(LeadDraw::noteworthy)
                 .max(Comparator.comparingDouble(draw -> draw.share().orElse(0.0)))
                 .map(draw -> ". Leads alone, device end free, source on: ~ " + Amounts.text(draw.nominal())

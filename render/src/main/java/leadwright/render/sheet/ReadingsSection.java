@@ -206,7 +206,8 @@ final class ReadingsSection {
         } else if (line instanceof Course.Background) {
             free(
                     "background",
-                    "before the source is put on: what the tester shows; never subtracted" + LeadWarnings.background(sheet.plan(), hookup),
+                    "before the source is put on: what the tester shows; never subtracted"
+                            + LeadWarnings.background(sheet.plan(), hookup),
                     "µA",
                     "Background");
         }
@@ -316,7 +317,9 @@ final class ReadingsSection {
                 .map(Amounts::text)
                 .map(text -> " > " + text)
                 .orElse("");
-        String words = nulled.last() ? "moved" + floor + ": repeat" : "tips together; read twice" + LeadWarnings.nulling(sheet.plan());
+        String words = nulled.last()
+                ? "moved" + floor + ": repeat"
+                : "tips together; read twice" + LeadWarnings.nulling(sheet.plan());
         free(
                 nulled.last() ? "null-end" : "null-start",
                 words,
