@@ -49,8 +49,8 @@ final class ProofWords {
         return switch (kind) {
             case SUPPLY_NOT_EARTHED, WALL_EXCHANGED, WRONG_VOLTAGE ->
                 Optional.of("reading the voltages at the tester's outlet before the first leakage reading");
-            case FUSE_BLOWN -> Optional.of("reading the known resistor at the start and at the end");
-            case NULL_WITH_CORD -> Optional.of("nulling again at the end, on the outlet's earth contact");
+            case FUSE_BLOWN, SUPPLY_TRIPPED -> Optional.of("reading the known resistor at the start and at the end");
+            case NULL_WITH_CORD, NULL_TIPS_APART -> Optional.of("nulling again at the end, on the outlet's earth contact");
             case TOOL_IN_JAWS, CLIP_ON_PAINT -> Optional.of("looking at the clip before the value");
             default -> Optional.empty();
         };
@@ -63,9 +63,10 @@ final class ProofWords {
             case PRESS_AND_LOOK -> "pressing every foil and looking into every fluid contact";
             case READ_BACK_BY_TWO -> "two persons reading the whole hookup back";
             case LOOK_AT_CLIP -> "looking at the clip: the part that the row names, on bare metal";
-            case NOTHING_ELSE_TOUCHES -> "looking round the device before the first powered reading";
+            case NOTHING_ELSE_TOUCHES -> "looking round the device before the earth readings and before power";
             case DEVICE_RUNS -> "seeing that the device runs from the mains";
             case SUPPLY_REALLY_OPENS -> "seeing that the device goes off, or draws nothing, with the supply open";
+            case COMPONENT_SHOWN -> "seeing that the tester shows that it reads direct current";
             case IDLE_JACKS_LOOKED_UP -> "looking up what the tester does with jacks that are not used";
             case STATE_TICK -> "the tick for the state at the head of each group of readings";
         };
