@@ -57,6 +57,8 @@ public final class Rehearsal {
         this.eye = new Eye(plan);
         Slips.of(plan).stream()
                 .filter(slip -> slip.kind() != SlipKind.NEIGHBOUR_BRANCH)
+                // A value below zero gives itself away.
+                .filter(slip -> slip.kind() != SlipKind.NULL_TIPS_APART)
                 .forEach(causes::add);
         causes.addAll(Faults.of(plan));
         this.table = Shown.of(plan, situation, causes);

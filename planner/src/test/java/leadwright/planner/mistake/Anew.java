@@ -83,7 +83,8 @@ public final class Anew {
             case SHUNTED -> 1 / (1 / right + 1 / 0.2);
             case CORD_NULLED -> right - budget.cordNominal();
             case WARMED -> right + 0.2 * budget.leadsNominal();
-            case NULLED_OPEN -> right + budget.leadsNominal() - budget.nullUpTo().orElse(0.0);
+            case NULLED_OPEN ->
+                right + budget.leadsNominal() - budget.nullUpTo().orElse(0.0);
             case LONGER -> named ? right + 0.05 : right;
             case CORD_WORN -> cord ? right + 0.4 : right;
             case JOINT_WORN -> named ? right + 0.4 : right;

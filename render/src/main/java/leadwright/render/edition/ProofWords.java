@@ -50,7 +50,8 @@ final class ProofWords {
             case SUPPLY_NOT_EARTHED, WALL_EXCHANGED, WRONG_VOLTAGE ->
                 Optional.of("reading the voltages at the tester's outlet before the first leakage reading");
             case FUSE_BLOWN, SUPPLY_TRIPPED -> Optional.of("reading the known resistor at the start and at the end");
-            case NULL_WITH_CORD, NULL_TIPS_APART -> Optional.of("nulling again at the end, on the outlet's earth contact");
+            case NULL_WITH_CORD, NULL_TIPS_APART ->
+                Optional.of("nulling again at the end, on the outlet's earth contact");
             case TOOL_IN_JAWS, CLIP_ON_PAINT -> Optional.of("looking at the clip before the value");
             default -> Optional.empty();
         };
