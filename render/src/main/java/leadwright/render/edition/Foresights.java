@@ -133,7 +133,7 @@ final class Foresights {
             for (EarthBudget.Entry entry : entries) {
                 boolean nulled = these.get(0).nulled() && entry.leads();
                 rows.add(List.of(
-                        Words.strong(entry == entries.get(0) ? readings : ""),
+                        entry == entries.get(0) ? Words.strong(readings) : Words.of("the same"),
                         Words.of(words.say(entry.words().replace('/', ' '))
                                 + (entry.basis() == Basis.ASSUMED ? "*" : "")),
                         Words.of(milliohms(entry.nominal())),
