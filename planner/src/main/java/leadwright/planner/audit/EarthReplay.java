@@ -50,6 +50,9 @@ final class EarthReplay {
 
     void nulled() {
         nulled = true;
+        // The tips are together, or one is on the outlet: no lead is on its place any more.
+        clipPlace = clipPlace.filter(PROBE::equals);
+        referencePlace = Optional.empty();
         nullDueAtEnd = false;
     }
 
@@ -71,7 +74,10 @@ final class EarthReplay {
     void read(Step step, Obligation what, String where) {
         switch (what.phase()) {
             case EARTH -> resistance(step, what, where);
-            case ORDINARY, MAINS_ON_PART -> leakage(where);
+            case ORDINARY, MAINS_ON_PART -> {
+                leakage(where);
+                earthed(where);
+            }
             case CHECK -> {
                 if (what.quantity() == QuantityKind.PROOF) {
                     breaches.check(
@@ -126,6 +132,22 @@ final class EarthReplay {
 
     private boolean fitted() {
         return bench.made.stream().anyMatch(joint -> joint.to().equals("earth-jack"));
+    }
+
+    /** A tester without an outlet has no earth but through its second lead. */
+    private void earthed(String where) {
+        boolean bySecondLead = bench.plan.kit().tester().outlets().isEmpty()
+                && bench.plan
+                        .kit()
+                        .tester()
+                        .earthTest()
+                        .filter(test -> test.sockets().contains("second-jack"))
+                        .isPresent();
+        breaches.check(
+                !bySecondLead || referencePlace.equals(Optional.of("reference-earth")),
+                Invariant.REFERENCE_ON,
+                where,
+                "reads leakage with the tester's second lead off the reference earth, its only way to earth");
     }
 
     private void leakage(String where) {

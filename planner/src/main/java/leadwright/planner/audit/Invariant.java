@@ -48,6 +48,7 @@ public enum Invariant {
     EARTH_LEAD_PARTED,
     EARTH_LEAD_PROVEN,
     CLIP_PLACE,
+    REFERENCE_ON,
     NULLING,
     TOUCH_PLACE,
     TIE_SELECTED,

@@ -67,6 +67,11 @@ final class EarthWork {
                 proofs.forEach(work::prove);
             }
         }
+        if (scene.referenceBySecondLead() && !leakage.isEmpty()) {
+            boolean fitted = !readings.isEmpty()
+                    && stands.earth().stream().anyMatch(path -> path.pole().equals("reference"));
+            work.steps.add(reference(scene, hookup, fitted, state));
+        }
         if (scene.touchThroughEarthLead() && leakage.stream().anyMatch(EarthWork::probed)) {
             work.probeOnLead(!readings.isEmpty());
         }
@@ -153,6 +158,28 @@ final class EarthWork {
                 .at("touch-probe"));
     }
 
+    /**
+     * A tester without an outlet has no earth but through its second lead: off the reference earth, it reads next to nothing.
+     *
+     * @param fitted whether the lead is in its jack
+     */
+    static Draft reference(Scene scene, int hookup, boolean fitted, MainsState state) {
+        String earth = new Texts(scene).earth();
+        return Draft.of(
+                        Act.CLIP,
+                        (fitted
+                                        ? "Leave the clip off the device and put the second lead's end back on the reference "
+                                        : "Plug a lead into the second jack and put its end on the reference ")
+                                + earth + ", on bare metal; it stays there while leakage is read.",
+                        state,
+                        OptionalInt.of(hookup),
+                        scene.times().action("clip"),
+                        Account.EARTH_LEAD,
+                        "This tester has no outlet and so no " + earth
+                                + " of its own: with this lead off, every leakage current reads next to nothing and passes.")
+                .at("reference-earth");
+    }
+
     private void plugIn() {
         cordIsOut = false;
         steps.add(draft(
@@ -193,6 +220,8 @@ final class EarthWork {
             }
             nulling(first ? "at the start" : "after a change of the path");
             first = false;
+            // The tips were together: neither lead is on its place any more.
+            secondOn = "";
             String clippedTo = "";
             for (Obligation each : group) {
                 String second = secondPlace(each.earthSubject().orElse(EarthSubject.PLUG_TO_PART));

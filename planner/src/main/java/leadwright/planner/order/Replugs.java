@@ -28,6 +28,10 @@ final class Replugs {
      * @param therapy whether a therapy output is plugged or unplugged: only with the device shut down
      */
     record Replug(int seconds, int kept, int atLeast, boolean underPower, boolean therapy) {
+        private Replug and(int more) {
+            return new Replug(seconds + more, kept, atLeast + more, underPower, therapy);
+        }
+
         private Replug lowest() {
             return new Replug(atLeast, kept, atLeast, underPower, therapy);
         }
@@ -57,7 +61,9 @@ final class Replugs {
             first[to] = replug(List.of(), leads.get(to), scene);
             for (int from = 0; from < 2 * hookups; from++) {
                 if (from % hookups != to) {
-                    table[from][to] = replug(standing(from), leads.get(to), scene);
+                    Replug plain = replug(standing(from), leads.get(to), scene);
+                    table[from][to] =
+                            referenceLost(from, scene) ? plain.and(scene.times().action("clip")) : plain;
                 }
             }
         }
@@ -75,6 +81,13 @@ final class Replugs {
     /** Whether some pairing of like instances is not proven to be the best. */
     boolean open() {
         return pairs().anyMatch(each -> each.atLeast() < each.seconds());
+    }
+
+    /** Whether what is parted from this site takes the tester's only earth with it. */
+    boolean referenceLost(int site, Scene scene) {
+        return scene.referenceBySecondLead()
+                && site >= hookups
+                && earth.get(site - hookups).stream().anyMatch(each -> each.to().equals("second-jack"));
     }
 
     private Stream<Replug> pairs() {

@@ -86,6 +86,15 @@ record Scene(
         return kit.tester().touchThrough().equals(Optional.of(TouchThrough.EARTH_LEAD));
     }
 
+    /** Whether the tester has no earth of its own, so that its second lead ties it to the reference earth. */
+    boolean referenceBySecondLead() {
+        return kit.tester().outlets().isEmpty()
+                && kit.tester()
+                        .earthTest()
+                        .filter(test -> test.sockets().contains("second-jack"))
+                        .isPresent();
+    }
+
     /** Whether the earth lead may stay on while leakage is read. */
     boolean earthLeadMayStay() {
         return kit.tester()

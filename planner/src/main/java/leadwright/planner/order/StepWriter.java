@@ -33,6 +33,7 @@ final class StepWriter {
     private MainsState state;
     private boolean on;
     private int hookup = -1;
+    private boolean referenceLost;
 
     /** @param readings all that the route takes, in clause order */
     StepWriter(Problem problem, List<Hookup> hookups, List<Obligation> readings) {
@@ -118,6 +119,10 @@ final class StepWriter {
                                                 : "everything off.")
                                 : "The next readings need this hookup; the house allows insulated ends to be moved with no"
                                         + " fault once " + texts.earth() + " and touch readings have passed."));
+        if (referenceLost) {
+            steps.add(EarthWork.reference(scene, hookup, false, state));
+        }
+        referenceLost = problem.replugs().referenceLost(site, scene);
         if (first) {
             steps.addAll(earthWork);
             hands.stands(problem.replugs().standing(site).stream()

@@ -68,6 +68,7 @@ final class CampaignPlans {
         wanted.add(sample("kettlemoor-bench-steriliser", K1, "iec-61010-1"));
         wanted.add(sample("fenlark-scanner", K2, "nfpa-99-2012"));
         wanted.add(sample("slaterow-tilt-table", K3, RECURRENT));
+        wanted.add(sample("slaterow-tilt-table", K3, TYPE_TEST));
         wanted.add(() -> planned("trolley", trolley(), SamplePlans.kit(K1), RECURRENT, House.defaults()));
         wanted.add(() -> planned(
                 "monitor, house",

@@ -35,6 +35,11 @@ final class EarthLeadKinds {
                                 .map(step -> Mend.replaced(plan, step, with(step, "place", Optional.of("phantom")))),
                         Invariant.SECONDS),
                 Kind.of(
+                        Invariant.REFERENCE_ON,
+                        "the second lead left off the reference earth, or on another place",
+                        EarthLeadKinds::notReturned,
+                        Invariant.SECONDS),
+                Kind.of(
                         Invariant.EARTH_LEAD_PARTED,
                         "an earth lead left on a jack that rests earthed",
                         EarthLeadKinds::left),
@@ -61,6 +66,24 @@ final class EarthLeadKinds {
                                 plan,
                                 what -> what.phase() == Phase.EARTH
                                         && what.place().equals(clip.place())));
+    }
+
+    /** Where nothing but the second lead ties the tester to earth, its last way there before leakage goes nowhere or elsewhere. */
+    private static Optional<Plan> notReturned(Plan plan, Dice dice) {
+        List<Step> before = plan.steps().stream()
+                .takeWhile(step -> !HandKinds.leaks(plan, step))
+                .filter(step -> step.does() == Act.CLIP && step.place().equals(Optional.of("reference-earth")))
+                .toList();
+        boolean leaks = plan.steps().stream().anyMatch(step -> HandKinds.leaks(plan, step));
+        if (!plan.kit().tester().outlets().isEmpty() || !leaks || before.isEmpty()) {
+            return Optional.empty();
+        }
+        Step last = before.get(before.size() - 1);
+        if (dice.below(8) == 0) {
+            return Optional.of(Mend.without(plan, last));
+        }
+        return dice.pick(plan.device().touchPoints(), point -> true)
+                .map(point -> Mend.replaced(plan, last, with(last, "place", Optional.of(point.id()))));
     }
 
     private static Plan restsEarthed(Plan plan) {

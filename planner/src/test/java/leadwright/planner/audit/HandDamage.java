@@ -4,6 +4,7 @@ import static leadwright.planner.audit.Damage.takes;
 import static leadwright.planner.audit.Damage.with;
 import static leadwright.planner.audit.Undamaged.RESCUE;
 import static leadwright.planner.audit.Undamaged.RESTS_EARTHED;
+import static leadwright.planner.audit.Undamaged.SECOND_LEAD;
 import static leadwright.planner.audit.Undamaged.THROUGH_LEAD;
 import static leadwright.planner.audit.Undamaged.UNDER_POWER;
 import static leadwright.planner.audit.Undamaged.WARD;
@@ -82,11 +83,7 @@ final class HandDamage {
     private void earthLead() {
         ward(Invariant.NULLING, "the nulling dropped", plan -> Damage.dropStep(plan, step -> step.does() == Act.NULL));
         ward(Invariant.NULLING, "the nulling at the end dropped", plan -> {
-            Step last = plan.steps().stream()
-                    .filter(step -> step.does() == Act.NULL)
-                    .reduce((before, after) -> after)
-                    .orElseThrow();
-            return Damage.dropStep(plan, last::equals);
+            return Damage.dropStep(plan, lastNulling(plan)::equals);
         });
         ward(
                 Invariant.CLIP_PLACE,
@@ -128,6 +125,16 @@ final class HandDamage {
                 "touch current read through the earth lead with its clip still on",
                 plan -> Damage.dropStep(
                         plan, step -> step.does() == Act.CLIP && step.place().equals(Optional.of("touch-probe"))));
+        on(
+                SECOND_LEAD,
+                Invariant.REFERENCE_ON,
+                "the second lead not put back on the reference earth after nulling",
+                plan -> Damage.dropStep(plan, lastOnReference(plan)::equals));
+        on(
+                SECOND_LEAD,
+                Invariant.REFERENCE_ON,
+                "the leads nulled once more after the second lead went back",
+                plan -> Damage.moveStep(plan, lastNulling(plan)::equals, lastOnReference(plan)::equals, true));
     }
 
     private void therapy() {
@@ -193,6 +200,20 @@ final class HandDamage {
                 Invariant.SOURCE_OFF,
                 "leads moved under power with the source still on the part",
                 plan -> Damage.dropStep(plan, step -> SOURCE_OFF.test(step) && handled(plan, step)));
+    }
+
+    private static Step lastOnReference(Plan plan) {
+        return plan.steps().stream()
+                .filter(step -> step.does() == Act.CLIP && step.place().equals(Optional.of("reference-earth")))
+                .reduce((before, after) -> after)
+                .orElseThrow();
+    }
+
+    private static Step lastNulling(Plan plan) {
+        return plan.steps().stream()
+                .filter(step -> step.does() == Act.NULL)
+                .reduce((before, after) -> after)
+                .orElseThrow();
     }
 
     private static boolean joinsLead(Step step) {

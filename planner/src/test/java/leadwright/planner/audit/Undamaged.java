@@ -38,6 +38,10 @@ final class Undamaged {
             "iec-60601-1-ed3",
             House.defaults());
 
+    /** A tester without an outlet: only its second lead ties it to earth. */
+    static final Sample SECOND_LEAD =
+            SamplePlans.plan("slaterow-tilt-table.yaml", "k3-fixed-plant-case.yaml", RECURRENT);
+
     /** Three parts on one jack: leads are moved under power, after mains was on the parts. */
     static final Sample UNDER_POWER = SamplePlans.plan(
             replugged(),
@@ -46,7 +50,7 @@ final class Undamaged {
             house("replug-under-power: after-earth-and-touch"));
 
     static List<Sample> all() {
-        return List.of(WARD, RESCUE, RESTS_EARTHED, THROUGH_LEAD, UNDER_POWER);
+        return List.of(WARD, RESCUE, RESTS_EARTHED, THROUGH_LEAD, SECOND_LEAD, UNDER_POWER);
     }
 
     private static House house(String line) {
