@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import leadwright.catalog.device.EarthPoint;
 import leadwright.catalog.device.TouchPoint;
 import leadwright.catalog.quantity.Quantity;
@@ -28,6 +29,8 @@ final class EarthWork {
     private static final long LONG_LEAD = Quantity.millimetres(5000).amount();
     /** Walking speed, 1.2 m in a second, in micrometres. */
     private static final long STRIDE = Quantity.millimetres(1200).amount();
+
+    private static final Set<String> CORD_PLACES = Set.of("inlet-earth", "cord-earth", "cord-plug-earth");
 
     private final Scene scene;
     private final Texts texts;
@@ -61,7 +64,15 @@ final class EarthWork {
         EarthWork work = new EarthWork(scene, hookup, stands, state);
         if (!readings.isEmpty()) {
             work.join();
-            work.read(readings);
+            boolean probeTakesIt =
+                    scene.touchThroughEarthLead() && leakage.stream().anyMatch(EarthWork::probed);
+            work.read(
+                    readings,
+                    leakage.isEmpty() || probeTakesIt || !scene.earthLeadMayStay()
+                            ? ""
+                            : " The " + work.texts.earth() + " lead stays on while leakage is read: the "
+                                    + work.texts.earth() + " jack rests open, it is no way to " + work.texts.earth()
+                                    + ".");
             if (!leakage.isEmpty() && !scene.earthLeadMayStay()) {
                 work.part();
                 proofs.forEach(work::prove);
@@ -82,6 +93,8 @@ final class EarthWork {
     }
 
     private boolean cordIsOut = true;
+    /** Lead ends that earth readings put on the cord, its plug or the inlet since it was last fitted. */
+    private int endsOnCord;
 
     private Draft draft(Act does, String text, int seconds, Account account, String because) {
         return Draft.of(does, text, state, OptionalInt.of(hookup), seconds, account, because);
@@ -182,13 +195,22 @@ final class EarthWork {
 
     private void plugIn() {
         cordIsOut = false;
-        steps.add(draft(
+        String fit = "it the supply cord to the device and plug it into the tester's outlet; the outlet stays off.";
+        Draft step = draft(
                         Act.LOOK,
-                        "Fit the supply cord to the device and plug it into the tester's outlet; the outlet stays off.",
+                        endsOnCord == 0
+                                ? "F" + fit
+                                : "Take " + (endsOnCord > 1 ? "both lead ends" : "the lead's end")
+                                        + " off the cord, its plug and the inlet, then f" + fit,
                         0,
                         Account.PREPARE,
                         "The tester must be able to switch the device's supply.")
-                .at(Step.CORD_IN));
+                .at(Step.CORD_IN);
+        steps.add(
+                endsOnCord == 0
+                        ? step
+                        : step.warning("No lead end stays on the inlet, on the cord or in its plug: mains comes there next."));
+        endsOnCord = 0;
     }
 
     private void unplug() {
@@ -202,7 +224,8 @@ final class EarthWork {
                 .at(Step.CORD_OUT));
     }
 
-    private void read(List<Obligation> readings) {
+    /** @param stays what is said at the end of a lead that is left on */
+    private void read(List<Obligation> readings, String stays) {
         Map<List<String>, List<Obligation>> groups = new LinkedHashMap<>();
         for (Obligation each : readings) {
             groups.computeIfAbsent(path(each), key -> new ArrayList<>()).add(each);
@@ -218,7 +241,7 @@ final class EarthWork {
                     unplug();
                 }
             }
-            nulling(first ? "at the start" : "after a change of the path");
+            nulling(first ? "at the start" : "after a change of the path", "");
             first = false;
             // The tips were together: neither lead is on its place any more.
             secondOn = "";
@@ -237,7 +260,7 @@ final class EarthWork {
                 reading(each);
             }
         }
-        nulling("at the end");
+        nulling("at the end", stays);
     }
 
     /** Where the second lead's end goes; empty where one lead serves. A cord alone is read from end to end. */
@@ -280,18 +303,21 @@ final class EarthWork {
                 .or(() -> references.stream().findFirst());
     }
 
-    private void nulling(String when) {
+    private void nulling(String when, String then) {
         steps.add(draft(
                 Act.NULL,
                 "Null the leads " + when + ": tips together, or the clip on the outlet's " + texts.earth()
                         + " contact, leads unwound, never with the device's own cord in the path. Read again to verify and"
-                        + " write the value down.",
+                        + " write the value down." + then,
                 scene.times().action("null"),
                 Account.NULL,
                 "The leads' own resistance must not count to the device."));
     }
 
     private void clip(String what, String place) {
+        if (CORD_PLACES.contains(place)) {
+            endsOnCord = stands.earth().size() > 1 ? 2 : 1;
+        }
         int walk = Math.toIntExact((2 * routed(place, 0) + STRIDE - 1) / STRIDE);
         steps.add(draft(
                         Act.CLIP,

@@ -58,4 +58,40 @@ class HonestStepsTest {
                         .containsPattern("holds? when it is started")
                         .doesNotContain("battery taken out"));
     }
+
+    private static Step cordIn(Plan plan) {
+        return plan.steps().stream()
+                .filter(step -> step.place().filter(Step.CORD_IN::equals).isPresent())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void the_cord_is_freed_of_lead_ends_before_it_is_fitted() {
+        assertThat(SamplePlans.brindlewickTypeTest().plan().steps())
+                .anyMatch(step -> step.place().filter("cord-plug-earth"::equals).isPresent());
+        Step after = cordIn(SamplePlans.brindlewickTypeTest().plan());
+        assertThat(after.text()).startsWith("Take both lead ends off the cord, its plug and the inlet, then fit");
+        assertThat(after.caution().orElseThrow()).contains("No lead end stays");
+        Step never = cordIn(SamplePlans.oddlebar().plan());
+        assertThat(never.text()).startsWith("Fit the supply cord");
+        assertThat(never.caution()).isEmpty();
+    }
+
+    private static List<Step> staying(Plan plan) {
+        return plan.steps().stream()
+                .filter(step -> step.text().contains("lead stays on while leakage is read: the earth jack rests open"))
+                .toList();
+    }
+
+    @Test
+    void an_earth_lead_that_stays_on_is_said_to_stay_before_leakage_is_read() {
+        assertThat(staying(SamplePlans.oddlebar().plan()))
+                .hasSize(1)
+                .allMatch(step -> step.does() == Act.NULL);
+        Plan parted = SamplePlans.plan("fenlark-scanner.yaml", "k2-round-trolley.yaml", "iec-62353-2014")
+                .plan();
+        assertThat(parted.steps()).anyMatch(step -> step.does() == Act.NULL);
+        assertThat(staying(parted)).isEmpty();
+    }
 }
