@@ -209,7 +209,8 @@ final class EarthWork {
         steps.add(
                 endsOnCord == 0
                         ? step
-                        : step.warning("No lead end stays on the inlet, on the cord or in its plug: mains comes there next."));
+                        : step.warning(
+                                "No lead end stays on the inlet, on the cord or in its plug: mains comes there next."));
         endsOnCord = 0;
     }
 

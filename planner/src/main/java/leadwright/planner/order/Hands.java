@@ -93,9 +93,9 @@ final class Hands {
                             OptionalInt.of(hookup),
                             0,
                             Account.PREPARE,
-                            "A therapy output is handled only when it is discharged and disarmed and the device is shut down.")
+                            TherapyWords.because(output))
                     .at(output.id())
-                    .warning("Pads and paddles never touch the tester's jacks while the device may be charged."));
+                    .warning(TherapyWords.caution(output)));
         }
         int wait = Scene.wait(plugged);
         if (wait > 0) {

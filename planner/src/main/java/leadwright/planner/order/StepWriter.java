@@ -192,20 +192,10 @@ final class StepWriter {
         };
     }
 
-    /** A started device may charge: what is plugged to a therapy output is looked at before anything else. */
     private String disarmed() {
-        List<String> plugged =
-                scene
-                        .outputsOf(hookups.get(hookup).chains().stream()
-                                .map(chain -> chain.connection())
-                                .toList())
-                        .stream()
-                        .map(output -> output.id())
-                        .toList();
-        return plugged.isEmpty()
-                ? ""
-                : " Before anything else see that " + String.join(", ", plugged)
-                        + " read back disarmed, not charged; if not, shut it down and touch nothing.";
+        return TherapyWords.disarmed(scene.outputsOf(hookups.get(hookup).chains().stream()
+                .map(chain -> chain.connection())
+                .toList()));
     }
 
     private Draft switching(Act act) {
