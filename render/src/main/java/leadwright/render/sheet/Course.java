@@ -129,6 +129,7 @@ record Course(List<Stretch> stretches) {
                 .toList();
         Optional<Step> lastNull = nulls.size() < 2 ? Optional.empty() : Optional.of(nulls.get(nulls.size() - 1));
         CourseBuilder builder = new CourseBuilder();
+        int measured = lastMeasured(plan, readings);
         for (Step step : plan.steps()) {
             switch (step.does()) {
                 case READ ->
@@ -150,17 +151,47 @@ record Course(List<Stretch> stretches) {
                         builder.act(step);
                     }
                 }
-                // No bar tells that a source is off again: a line to tick before a hand goes near.
-                case SWITCH -> step.place().ifPresent(source -> builder.act(step));
+                // No bar tells that a source is off again: a line to tick before a hand goes near. Nor does a bar come
+                // after
+                // the last reading, where the outlet goes off.
+                case SWITCH -> {
+                    if (step.place().isPresent() || step.number() > measured) {
+                        builder.act(step);
+                    }
+                }
                 // A row says where the clip is, but not that the probe takes its place on the earth lead.
                 case CLIP ->
                     step.place()
                             .filter("touch-probe"::equals)
                             .ifPresentOrElse(probe -> builder.act(step), () -> builder.clip(step));
-                // The bar over the rows says the state, the row says tie and touch, the end block restores.
-                case TIE, TOUCH, RESTORE -> {}
+                // The hookup is stripped before the closing checks; what comes after these stands in the end block.
+                case RESTORE -> {
+                    if (!isLast(plan, step)) {
+                        builder.act(step);
+                    }
+                }
+                // The bar over the rows says the state, the row says tie and touch.
+                case TIE, TOUCH -> {}
             }
         }
         return new Course(builder.finish());
+    }
+
+    /** Number of the last step that reads something of the device; 0 where none does. */
+    private static int lastMeasured(Plan plan, Map<String, Reading> readings) {
+        return plan.steps().stream()
+                .filter(step -> step.reading()
+                        .map(readings::get)
+                        .filter(reading -> reading.obligation().phase() != Obligation.Phase.CHECK)
+                        .isPresent())
+                .mapToInt(Step::number)
+                .max()
+                .orElse(0);
+    }
+
+    private static boolean isLast(Plan plan, Step restore) {
+        return plan.steps().stream()
+                .filter(step -> step.does() == Step.Act.RESTORE)
+                .noneMatch(step -> step.number() > restore.number());
     }
 }

@@ -78,9 +78,21 @@ final class CourseBuilder {
     }
 
     void line(Step step, Line line) {
-        current(step, Optional.empty(), false, !groups.isEmpty() && last().mains())
-                .lines()
-                .add(line);
+        boolean mains = !groups.isEmpty() && last().mains() && !isAfterMains(step);
+        current(step, Optional.empty(), false, mains).lines().add(line);
+    }
+
+    /** What nobody does while mains is on a part does not stand under its band. */
+    private static boolean isAfterMains(Step step) {
+        return switch (step.does()) {
+            case START, SHUT_DOWN, RESTORE -> true;
+            case SWITCH -> step.place().isEmpty();
+            case LOOK ->
+                step.place()
+                        .filter(place -> place.equals(Step.CORD_IN) || place.equals(Step.CORD_OUT))
+                        .isPresent();
+            default -> false;
+        };
     }
 
     List<Stretch> finish() {
@@ -116,10 +128,12 @@ final class CourseBuilder {
         built();
         if (groups.isEmpty() || last().state() != step.state() || last().checks() != checks) {
             groups.add(new Group(step.state(), mode, checks, mains && mode.isPresent(), new ArrayList<>()));
-        } else if (mode.isPresent() && last().mode().isEmpty()) {
+        } else if (mode.isPresent() && last().mode().isEmpty() && !mains) {
             groups.set(groups.size() - 1, new Group(step.state(), mode, checks, mains, last().lines()));
         } else if (mode.isPresent() && (!last().mode().equals(mode) || last().mains() != mains)) {
             groups.add(new Group(step.state(), mode, checks, mains, new ArrayList<>()));
+        } else if (mode.isEmpty() && last().mains() && !mains) {
+            groups.add(new Group(step.state(), mode, checks, false, new ArrayList<>()));
         }
         return last();
     }

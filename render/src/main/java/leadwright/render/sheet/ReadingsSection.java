@@ -299,11 +299,12 @@ final class ReadingsSection {
     }
 
     private void act(Step step) {
+        plugged = plugged && step.does() != Step.Act.RESTORE;
         page.ticked(step.number() + " " + step.text());
         step.caution().ifPresent(caution -> page.bold(caution + " "));
         if (step.does() == Step.Act.MAKE_SAFE || step.place().equals(Optional.of(Step.PROOF + "read-back-by-two"))) {
             // Two persons, and their boxes side by side.
-            page.in("span", "field", () -> page.field("initials", "w18", "").box("w18", ""));
+            page.in("span", "ticked", () -> page.field("initials", "w18", "").box("w18", ""));
         } else if (step.place().filter(place -> place.startsWith(Step.PROOF)).isPresent()
                 && step.text().contains("initial")) {
             page.field("initials", "w18", "");

@@ -46,10 +46,24 @@ final class RowWords {
         if (!demand.isNothing()) {
             boolean probed = demand.measured().contains("touch-probe");
             return probed && reading.place().isPresent()
-                    ? names.place(reading.place().get())
-                    : names.subject(demand.measured());
+                    ? "touch probe on " + names.place(reading.place().get()) + otherEnd(reading)
+                    : names.subject(demand.measured()) + otherEnd(reading);
         }
-        return reading.place().map(names::place).orElseGet(() -> named(reading));
+        boolean touched =
+                switch (reading.quantity()) {
+                    case TOUCH_CURRENT, MAINS_ON_UNEARTHED_METAL, MAINS_ON_PORT -> true;
+                    default -> false;
+                };
+        return reading.place()
+                .map(place -> (touched ? "touch probe on " : "") + names.place(place))
+                .orElseGet(() -> named(reading));
+    }
+
+    /** The other end of a reading between two places: of the many other ends of a patient current the jacks say enough. */
+    private String otherEnd(Obligation reading) {
+        boolean between = reading.quantity() == QuantityKind.TOUCH_CURRENT_BETWEEN
+                && !reading.demand().against().isEmpty();
+        return between ? " to " + names.subject(reading.demand().against()) : "";
     }
 
     /** The subject as the key names it: {@code line-to-earth}, {@code known-resistor/start}. */

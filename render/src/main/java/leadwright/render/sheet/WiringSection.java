@@ -273,7 +273,7 @@ final class WiringSection {
                 });
                 if (isLong(items, stretch)) {
                     page.text(" ")
-                            .in("span", "field", () -> page.tick().text("unwound to its full length."))
+                            .in("span", "ticked", () -> page.tick().text("unwound to its full length."))
                             .text(" ");
                 }
                 if (!path.pole().equals("part")) {

@@ -60,7 +60,8 @@ class BenchSheetTest {
                         "\u00a0OUTLET OFF",
                         "\u00a0NORMAL, no fault",
                         "\u00a0REVERSED, no fault",
-                        "\u00a0OUTLET OFF: \u00a0" + shutDown + " Shut the device down, 20 s. ");
+                        "\u00a0OUTLET OFF: \u00a0" + (shutDown - 1) + " Set off \u00a0" + shutDown
+                                + " Shut the device down, 20 s. ");
     }
 
     @Test

@@ -189,6 +189,79 @@ class SampleSheetsTest {
         }
     }
 
+    /** Under the band that forbids it nobody starts, stops or plugs. */
+    @ParameterizedTest(name = "{0} on {1} by {2}")
+    @CsvSource({
+        "noctuary-sleep-recorder, k1-marrowgate-bench, iec-62353-2014",
+        "brindlewick-ward-monitor, k1-marrowgate-bench, iec-60601-1-ed3",
+        "oddlebar-rescue-set, k1-marrowgate-bench, iec-62353-2014",
+    })
+    void nothingIsStartedOrPluggedUnderTheBandOfMainsOnAPart(String device, String kit, String rules)
+            throws IOException {
+        Plan plan = plan(device, kit, rules);
+        List<Course.Group> banded = Course.of(plan).stretches().stream()
+                .flatMap(stretch -> stretch.groups().stream())
+                .filter(Course.Group::mains)
+                .toList();
+        assertThat(banded).isNotEmpty().allSatisfy(group -> {
+            assertThat(group.readings()).isNotEmpty();
+            assertThat(acts(group))
+                    .noneMatch(step -> step.does() == Step.Act.START
+                            || step.does() == Step.Act.SHUT_DOWN
+                            || step.does() == Step.Act.RESTORE
+                            || step.does() == Step.Act.SWITCH && step.place().isEmpty());
+        });
+        // What was under the band has its line all the same.
+        List<Step> all = Course.of(plan).stretches().stream()
+                .flatMap(stretch -> stretch.groups().stream())
+                .flatMap(group -> acts(group).stream())
+                .toList();
+        assertThat(all)
+                .containsAll(plan.steps().stream()
+                        .filter(step -> step.does() == Step.Act.SHUT_DOWN)
+                        .toList());
+    }
+
+    private static List<Step> acts(Course.Group group) {
+        return group.lines().stream()
+                .filter(Course.Act.class::isInstance)
+                .map(line -> ((Course.Act) line).step())
+                .toList();
+    }
+
+    @ParameterizedTest(name = "{0} on {1} by {2}")
+    @CsvSource({
+        "noctuary-sleep-recorder, k1-marrowgate-bench, iec-62353-2014",
+        "brindlewick-ward-monitor, k1-marrowgate-bench, iec-62353-2014",
+        "oddlebar-rescue-set, k1-marrowgate-bench, iec-62353-2014",
+    })
+    void theOutletGoesOffAndTheHookupIsStrippedBeforeTheClosingChecks(String device, String kit, String rules)
+            throws IOException {
+        Plan plan = plan(device, kit, rules);
+        String sheet = BenchSheet.xhtml(plan, List.of(), List.of());
+        int stripped = plan.steps().stream()
+                .filter(step -> step.does() == Step.Act.RESTORE)
+                .findFirst()
+                .orElseThrow()
+                .number();
+        int off = sheet.lastIndexOf(" Outlet off.");
+        int strip = sheet.indexOf(stripped + " Strip the hookup");
+        int checks = sheet.lastIndexOf("CHECKS, not plugged in");
+        assertThat(off).isPositive();
+        assertThat(strip).isGreaterThan(off);
+        assertThat(checks).isGreaterThan(strip);
+        assertThat(sheet).doesNotContain("CHECKS<");
+    }
+
+    @Test
+    void aRowSaysThatTheTouchProbeIsUsedAndWhatTheOtherEndIs() throws IOException {
+        Plan plan = plan("brindlewick-ward-monitor", "k1-marrowgate-bench", "iec-60601-1-ed3");
+        assertThat(BenchSheet.xhtml(plan, List.of(), List.of()))
+                .contains("touch probe on Bezel screw<")
+                .contains("Bezel screw to ECG out: jack\u00a04 to 5<")
+                .doesNotContain("<b>Bezel screw<");
+    }
+
     private static Plan plan(String device, String kit, String rules) throws IOException {
         return plan(device, kit, rules, House.defaults());
     }
