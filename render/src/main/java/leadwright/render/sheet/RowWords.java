@@ -49,11 +49,10 @@ final class RowWords {
                     ? "touch probe on " + names.place(reading.place().get()) + otherEnd(reading)
                     : names.subject(demand.measured()) + otherEnd(reading);
         }
-        boolean touched =
-                switch (reading.quantity()) {
-                    case TOUCH_CURRENT, MAINS_ON_UNEARTHED_METAL, MAINS_ON_PORT -> true;
-                    default -> false;
-                };
+        boolean touched = switch (reading.quantity()) {
+            case TOUCH_CURRENT, MAINS_ON_UNEARTHED_METAL, MAINS_ON_PORT -> true;
+            default -> false;
+        };
         return reading.place()
                 .map(place -> (touched ? "touch probe on " : "") + names.place(place))
                 .orElseGet(() -> named(reading));
