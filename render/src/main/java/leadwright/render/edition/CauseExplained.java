@@ -30,8 +30,15 @@ record CauseExplained(String circuit, String readings, String bench) {
                     TRUNK_OFF,
                     BUNDLES_SWAPPED,
                     POOR_CONTACT,
+                    FOIL_ON_METAL,
                     IDLE_JACKS_EARTHED -> wiring(kind);
-            case CLIP_ON_PAINT, CLIP_ELSEWHERE, TOOL_IN_JAWS, NULL_WITH_CORD, SECOND_WAY_TO_EARTH -> earth(kind);
+            case CLIP_ON_PAINT,
+                    CLIP_ELSEWHERE,
+                    TOOL_IN_JAWS,
+                    NULL_WITH_CORD,
+                    NULL_TIPS_APART,
+                    LEADS_WARM,
+                    SECOND_WAY_TO_EARTH -> earth(kind);
             default -> state(kind);
         };
     }
@@ -77,6 +84,12 @@ record CauseExplained(String circuit, String readings, String bench) {
                         "What flows there falls, the more the better the rest conducts: readings through this contact are low"
                                 + " and not steady.",
                         "Outlet off, press the foil or wet the contact anew, and repeat: the value must not change.");
+            case FOIL_ON_METAL ->
+                new CauseExplained(
+                        "The part is joined to the housing, past its own isolation.",
+                        "With the housing at earth a reading from the part to earth falls; mains on the part drives far beyond"
+                                + " its limit.",
+                        "Outlet off, lift the foil clear of all metal, press it down and repeat.");
             case IDLE_JACKS_EARTHED ->
                 new CauseExplained(
                         "Parts that should float are tied to the tester's earth.",
@@ -109,6 +122,16 @@ record CauseExplained(String circuit, String readings, String bench) {
                         "The tool and one contact more lie in series, behind the null.",
                         "This one place reads high, by about the same at each repeat; the others stand.",
                         "Use a probe with its own tip, and null with it.");
+            case NULL_TIPS_APART ->
+                new CauseExplained(
+                        "The null has taken off as much as the tester can, though nothing was in the path.",
+                        "All earth readings fall by the same amount, below zero: void, not a pass.",
+                        "Tips together and null again.");
+            case LEADS_WARM ->
+                new CauseExplained(
+                        "Warm copper has more resistance than when it was nulled.",
+                        "All earth readings rise by some milliohms.",
+                        "Let the leads cool and null again; null at the end in any case.");
             case NULL_WITH_CORD ->
                 new CauseExplained(
                         "The null has taken the cord's earth conductor off, and every reading lacks it.",
@@ -184,6 +207,26 @@ record CauseExplained(String circuit, String readings, String bench) {
                         "What is read on the earth conductor rises; what is read at housing and parts with the earth closed"
                                 + " hardly does.",
                         "One device on the outlet, and nothing else.");
+            case STANDBY ->
+                new CauseExplained(
+                        "The filter is on the mains as before; what stands behind the electronic switch is not.",
+                        "Readings hardly move.",
+                        "See that the device is on, by its own display, before the first reading in power.");
+            case ON_BATTERY ->
+                new CauseExplained(
+                        "No conductor of the supply reaches the device.",
+                        "Readings that the mains drives fall to nothing, though the device runs.",
+                        "See that the mains lamp is lit, or that current is drawn.");
+            case SUPPLY_TRIPPED ->
+                new CauseExplained(
+                        "Nothing drives a current any more.",
+                        "Every leakage reading is nothing from then on; earth and insulation stand.",
+                        "Read the known resistor at the end; a device without a battery has stopped.");
+            case AC_FOR_DC ->
+                new CauseExplained(
+                        "The circuit is right; the tester weighs another component of the current.",
+                        "Rows of direct current show what the rows of alternating current show.",
+                        "See what the tester says that it reads before the first such row.");
             case FUSE_BLOWN ->
                 new CauseExplained(
                         "Nothing reaches the measuring network.",

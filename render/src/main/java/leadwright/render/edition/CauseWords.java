@@ -89,6 +89,8 @@ final class CauseWords {
                 "The bundles on " + things.get(0) + " and " + things.get(1) + " are exchanged at the tester";
             case POOR_CONTACT ->
                 "The contact aid on " + small(wire(things.get(0))) + " is dry, loose or has an air bubble under it";
+            case FOIL_ON_METAL ->
+                words.say("The contact aid on ") + small(wire(things.get(0))) + words.say(" reaches earthed metal");
             case IDLE_JACKS_EARTHED ->
                 words.say("The tester holds jacks that a reading does not use at earth, though they should be open");
             case CLIP_ON_PAINT ->
@@ -99,6 +101,8 @@ final class CauseWords {
                         + place(things.get(0));
             case TOOL_IN_JAWS ->
                 words.say("A tool is held in the jaws of the earth clip to reach ") + place(things.get(0));
+            case NULL_TIPS_APART -> "The leads were nulled with the tips apart";
+            case LEADS_WARM -> "The leads are warm from the test current, and were nulled cold";
             case NULL_WITH_CORD -> "The leads were nulled with the device's own cord in the path";
             case SECOND_WAY_TO_EARTH ->
                 words.say("Something else joins the housing to earth during the "
@@ -134,6 +138,10 @@ final class CauseWords {
                         "The bench is fed by an isolated supply or an inverter: neither conductor is tied to earth";
                     case WALL_EXCHANGED -> "Line and neutral are exchanged in the wall outlet that feeds the tester";
                     case SECOND_DEVICE -> "A second device is plugged into the same outlet of the tester";
+                    case STANDBY -> "The device is in standby, not on";
+                    case ON_BATTERY -> "The device runs from its battery: no conductor of the supply reaches it";
+                    case SUPPLY_TRIPPED -> "The supply has tripped, and no reading was written as zero";
+                    case AC_FOR_DC -> "Direct current was read with the tester on alternating current";
                     case FUSE_BLOWN -> "The tester's input fuse is blown, or a relay in it is stuck";
                     default -> throw new IllegalArgumentException("no sentence for " + kind);
                 });
