@@ -35,7 +35,8 @@ final class Arranged {
                 arranged(request.house()),
                 request.occasion(),
                 request.on(),
-                request.proposals(),
+                // What is proposed names what falls short, which the audit asks for.
+                true,
                 request.situation());
     }
 
