@@ -34,6 +34,11 @@ public record Foresight(Situation situation, Map<String, Foreseen> readings, Lis
         return new Foresight(situation, readings, budgets, Watch.of(plan, readings, situation));
     }
 
+    /** The same without proof steps: what they would show stays silent. */
+    Foresight withoutProofs() {
+        return new Foresight(situation, readings, budgets, watch.withoutProofs());
+    }
+
     public Optional<Foreseen> of(String reading) {
         return Optional.ofNullable(readings.get(reading));
     }

@@ -82,14 +82,21 @@ final class Proofs {
                 .isPresent();
     }
 
-    /** The step that follows the last joint of a hookup's first visit. */
+    /** The step that follows the last joint of a hookup's first visit before something is read of its leads. */
     private Optional<Integer> afterBuilding(Hookup hookup) {
         Optional<String> id = Optional.of(hookup.id());
+        Set<String> ofLeads = plan.readings().stream()
+                .filter(each -> !each.obligation().demand().isNothing())
+                .map(Reading::id)
+                .collect(Collectors.toSet());
         int last = -1;
         boolean come = false;
         for (int i = 0; i < plan.steps().size(); i++) {
             Step step = plan.steps().get(i);
             if (step.hookup().equals(id)) {
+                if (last >= 0 && step.reading().filter(ofLeads::contains).isPresent()) {
+                    break;
+                }
                 come = true;
                 last = step.joint().isPresent() ? i : last;
             } else if (come && step.hookup().isPresent()) {

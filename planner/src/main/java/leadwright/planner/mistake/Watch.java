@@ -45,6 +45,17 @@ public record Watch(List<Finding> findings, List<ProofStep> proofs, List<String>
         return new Watch(findings, proofs, remaining);
     }
 
+    /** The same without proof steps: every silent slip remains. */
+    public Watch withoutProofs() {
+        return new Watch(
+                findings,
+                List.of(),
+                findings.stream()
+                        .filter(each -> each.exposure() == Exposure.SILENT)
+                        .map(each -> each.slip().id())
+                        .toList());
+    }
+
     /** Seconds that the proof steps add. */
     public int seconds() {
         return Cover.seconds(proofs);
